@@ -1,0 +1,18 @@
+import type { TemperatureScale } from './temperature';
+import type { VolumeUnit } from './volume';
+
+/** What the maker chose once for everything: units, the hour they are usually free, and how it looks. */
+export type Preferences = {
+  volume: VolumeUnit;
+  temperature: TemperatureScale;
+  /** An hour of the day, 0–23. */
+  freeHour: number;
+  theme: 'device' | 'light' | 'dark';
+};
+
+export const FIRST_PREFERENCES: Preferences = {
+  volume: 'litres',
+  temperature: '°C',
+  freeHour: 18,
+  theme: 'device',
+};

@@ -1,0 +1,9 @@
+/** A value and the range that holds the truth about nineteen times in twenty, in the value's own unit. */
+export type Interval = { value: number; low: number; high: number };
+
+/** A value, give or take; nothing that a sum measures can be less than none. */
+export const giveOrTake = (value: number, by: number): Interval => ({
+  value: Math.max(0, value),
+  low: Math.max(0, value - by),
+  high: Math.max(0, value + by),
+});

@@ -1,0 +1,97 @@
+import type { Moment } from '../domain/calendar';
+import type { Passing } from '../domain/gates/passing';
+import type { Judgement } from '../domain/judgement';
+import type { Problem } from '../domain/problem';
+import type { Instrument, Reading } from '../domain/reading';
+import type { Celsius, Instant, Litres } from '../domain/unit';
+import type { Contents } from './contents';
+import type { Gate, Phase } from './phase';
+
+/** Something that went into the wine, and when. */
+export type Addition = Moment & { entry: number; sachet: string; contents: readonly Contents[]; phase: Phase };
+
+export type Temperature = Moment & { entry: number; celsius: Celsius };
+
+/** A timed act's clock: a deadline, never a countdown. While it is paused only what is left is known. */
+export type Clock = { startedAt: Instant; seconds: number } & (
+  | { running: true; endsAt: Instant }
+  | { running: false; leftSeconds: number }
+);
+
+/** A line of the volume ledger: what came or went, in litres, and why. */
+export type LedgerLine = { entry: number; cause: LedgerCause; litres: Litres };
+export type LedgerCause =
+  | 'must'
+  | 'sample'
+  | 'reserve drawn'
+  | 'reserve returned'
+  | 'lees'
+  | 'sweetening'
+  | 'top-up'
+  | 'bottled';
+
+/** A way back that was taken: which gate sent the wine back, and for what. */
+export type Return = Moment & { gate: Gate; clause: Problem['code'] };
+
+/** All that is known of a batch, folded from its journal. `now` is the moment of judgement: an event's, or the display's. */
+export type Facts = {
+  begun: Moment;
+  now: Moment;
+  /** The hour of the day at which the maker is usually free, for due times. */
+  freeHour: number;
+  /** How many events the journal holds. */
+  entries: number;
+  done: Readonly<Record<string, Moment>>;
+  clocks: Readonly<Record<string, Clock>>;
+  stirredSeconds: Readonly<Record<string, number>>;
+  /** Printed names that were not found, by the act that asked for them. */
+  missing: Readonly<Record<string, readonly string[]>>;
+  instrument?: Instrument;
+  brim?: Litres;
+  bottles?: { bottles: number; closures: number; threaded: boolean };
+  filled?: number;
+  pitched?: Moment;
+  readings: readonly Reading[];
+  /** The journal's place of the reading that was taken as the baseline. */
+  baseline?: number;
+  temperatures: readonly Temperature[];
+  additions: readonly Addition[];
+  judgements: readonly Judgement[];
+  ledger: readonly LedgerLine[];
+  passed: Readonly<Partial<Record<Gate, Passing>>>;
+  returns: readonly Return[];
+};
+
+/** What is known before the first event. */
+export const nothingYet = (begun: Moment, freeHour: number): Facts => ({
+  begun,
+  now: begun,
+  freeHour,
+  entries: 0,
+  done: {},
+  clocks: {},
+  stirredSeconds: {},
+  missing: {},
+  readings: [],
+  temperatures: [],
+  additions: [],
+  judgements: [],
+  ledger: [],
+  passed: {},
+  returns: [],
+});
+
+/** The same facts, looked at from another moment. */
+export const asOf = (facts: Facts, now: Moment): Facts => ({ ...facts, now });
+
+/** Litres in the main vessel now. */
+export const litresNow = ({ ledger }: Facts): Litres =>
+  ledger.reduce((sum, { litres }) => sum + litres, 0) as Litres;
+
+/** How often the wine was sent back by a gate, for any of some reasons. */
+export const timesReturned = ({ returns }: Facts, gate: Gate): number =>
+  returns.filter((back) => back.gate === gate).length;
+
+/** Whether a sachet is in the wine. */
+export const isIn = ({ additions }: Facts, sachet: string): boolean =>
+  additions.some((addition) => addition.sachet === sachet);

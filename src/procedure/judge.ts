@@ -1,0 +1,123 @@
+import { bottlesReady } from '../domain/gates/bottles-ready';
+import { boxComplete } from '../domain/gates/box-complete';
+import { fallenBright } from '../domain/gates/fallen-bright';
+import { fermentationFinished, type Fermented } from '../domain/gates/fermentation-finished';
+import { gasGone } from '../domain/gates/gas-gone';
+import { mayStabilise } from '../domain/gates/may-stabilise';
+import { mustMixed } from '../domain/gates/must-mixed';
+import { mustWarmEnough } from '../domain/gates/must-warm-enough';
+import { wineStill } from '../domain/gates/wine-still';
+import { standing, type Reading } from '../domain/reading';
+import type { Celsius, Litres } from '../domain/unit';
+import { open, shut, type Verdict } from '../domain/verdict';
+import { bottlesWanted } from './bottles-wanted';
+import type { Check } from './check';
+import { isStabiliser } from './contents';
+import { isIn, timesReturned, type Facts } from './facts';
+import type { KitSheet } from './kit-sheet';
+import { earlyMoveAt, finishOf, pitchRangeOf, STIR_MUST_SECONDS, stabilisersOf, startRangeOf } from './limits';
+import type { Gate } from './phase';
+import { lastDegassed, readingsOfFerment, readingsOfMust } from './selections';
+
+/** Every verdict there is, gates and checks alike: pure, and judged at the facts' own `now`. */
+export const judge = (question: Gate | Check, sheet: KitSheet, facts: Facts): Verdict =>
+  VERDICTS[question](sheet, facts);
+
+const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict> = {
+  'proving mixed': (sheet, facts) =>
+    mustMixed({
+      readings: readingsOfMust(facts),
+      stirredSeconds: Object.entries(facts.stirredSeconds)
+        .filter(([act]) => act.startsWith('stir must'))
+        .reduce((longest, [, seconds]) => Math.max(longest, seconds), 0),
+      stirSeconds: STIR_MUST_SECONDS,
+      range: startRangeOf(sheet),
+      batch: sheet.batchLitres as Litres,
+    }),
+  'proving dry': (sheet, facts) => fermentationFinished(fermented(sheet, facts)),
+  'proving gas-free': (_, facts) => gasGone(facts.judgements, lastDegassed(facts)),
+  'proving clear': (sheet, facts) =>
+    fallenBright({
+      judgements: facts.judgements,
+      clearingSince: facts.done[clearingAct(facts)],
+      minimumDays: sheet.clearingDays,
+      now: facts.now,
+    }),
+  'proving still': (_, facts) => still(facts),
+  'box complete': (sheet, facts) =>
+    boxComplete({
+      missing: facts.missing['lay out sachets 1'],
+      instrument: facts.instrument,
+      brim: facts.brim,
+      batch: sheet.batchLitres as Litres,
+    }),
+  'warm enough to pitch': (sheet, facts) =>
+    mustWarmEnough(facts.temperatures.at(-1)?.celsius, pitchRangeOf(sheet)),
+  'low enough to move': (sheet, facts) => lowEnoughToMove(sheet, facts),
+  'surface calm': (_, facts) =>
+    facts.judgements.findLast(({ what }) => what === 'rush')?.yes === false
+      ? open
+      : shut({ code: 'surface-rushes' }),
+  'may stabilise': (sheet, facts) => stabilising(sheet, facts),
+  'warm enough to fine': ({ finingAtLeast }, facts) => warmEnoughToFine(finingAtLeast as Celsius, facts),
+  'may sweeten': (sheet, facts) => sweetening(sheet, facts),
+  'may bottle': (_, facts) => (facts.passed['proving still'] ? still(facts) : shut({ code: 'wine-not-proven-still' })),
+  'bottles ready': (sheet, facts) =>
+    bottlesReady({
+      counted: facts.bottles,
+      wanted: bottlesWanted(sheet, facts),
+      closure: sheet.bottle.closure,
+    }),
+};
+
+const fermented = (sheet: KitSheet, facts: Facts): Fermented => ({
+  readings: readingsOfFerment(facts),
+  pitched: facts.pitched,
+  now: facts.now,
+  finish: finishOf(sheet),
+});
+
+function stabilising(sheet: KitSheet, facts: Facts): Verdict {
+  const passing = facts.passed['proving dry'];
+  const listed = new Set(stabilisersOf(sheet).map(({ id }) => id));
+  const addedSince = facts.additions.filter(({ at, sachet }) => at > (passing?.at ?? 0) && !listed.has(sachet));
+  return mayStabilise({ fermented: fermented(sheet, facts), passing, addedSince });
+}
+
+/** Sugar goes in only behind every stabiliser of the sheet, and only while dryness is not in doubt. */
+function sweetening(sheet: KitSheet, facts: Facts): Verdict {
+  if (!facts.passed['proving dry']) return shut({ code: 'dryness-not-proven' });
+  const missing = sheet.sachets.filter(({ id, contents }) => isStabiliser(contents) && contents.includes('sorbate') && !isIn(facts, id));
+  return missing.length > 0
+    ? shut({ code: 'stabilisers-not-all-in', missing: missing.map(({ printed }) => printed) })
+    : fermentationFinished(fermented(sheet, facts));
+}
+
+function lowEnoughToMove(sheet: KitSheet, facts: Facts): Verdict {
+  const limit = earlyMoveAt(sheet);
+  const newest = standing(readingsOfFerment(facts)).at(-1);
+  return limit !== undefined && newest && newest.gravity > limit
+    ? shut({ code: 'not-low-enough-to-move', gravity: newest.gravity, limit })
+    : open;
+}
+
+function warmEnoughToFine(atLeast: Celsius, { temperatures }: Facts): Verdict {
+  const wine = temperatures.at(-1)?.celsius;
+  if (wine === undefined) return shut({ code: 'wine-not-measured' });
+  return wine < atLeast ? shut({ code: 'fining-too-cold', wine, atLeast }) : open;
+}
+
+function still(facts: Facts): Verdict {
+  const baseline = facts.readings.find(({ entry }): boolean => entry === facts.baseline);
+  return wineStill({
+    baseline,
+    readings: baseline ? facts.readings.filter(({ takenAt }: Reading) => takenAt >= baseline.takenAt) : [],
+    judgements: facts.judgements,
+    now: facts.now,
+  });
+}
+
+/** The act with which the present clearing began: a new one each time the last gate has sent the wine back. */
+export const clearingAct = (facts: Facts): string =>
+  `leave to clear ${String(timesReturned(facts, 'proving still') + 1)}`;
+

@@ -1,0 +1,39 @@
+import { HOUR, hoursAfter, onDay } from '../../domain/calendar';
+import { base, toDo } from '../act';
+import type { Facts } from '../facts';
+import type { KitSheet } from '../kit-sheet';
+import type { Act } from '../step';
+
+export const UPRIGHT_HOURS = 24;
+const CLOSURE_LOOK_DAYS = [7, 14, 42];
+const FIRST_TASTE_DAYS = 28;
+
+/** Corks grip while the bottles stand; caps need no standing. */
+export function stand({ bottle }: KitSheet, facts: Facts): Act[] {
+  const filled = facts.done['count filled 1'] ?? facts.now;
+  const until = hoursAfter(filled.at, UPRIGHT_HOURS);
+  return bottle.closure === 'cork' ? [{ ...base(facts, 'stand upright'), kind: 'wait', until, due: until }] : [];
+}
+
+export const label = (_: KitSheet, facts: Facts): Act[] => [toDo(facts, 'label bottles')];
+
+export const washUp = (_: KitSheet, facts: Facts): Act[] => [toDo(facts, 'wash up gear')];
+
+/** Laid down, looked at while a mistake would show itself, and tasted once. */
+export function rest(_: KitSheet, facts: Facts): Act[] {
+  const from = facts.done['lay down 1'] ?? facts.now;
+  const looks = CLOSURE_LOOK_DAYS.map(
+    (days, index): Act => ({
+      ...base(facts, 'look at closures', index + 1),
+      kind: 'judge',
+      what: 'closures',
+      due: onDay(from, days, facts.freeHour),
+    }),
+  );
+  const taste: Act = { ...toDo(facts, 'first taste'), due: onDay(from, FIRST_TASTE_DAYS, facts.freeHour) };
+  const byDay = [...looks, taste].toSorted((a, b) => (a.due ?? 0) - (b.due ?? 0));
+  return [toDo(facts, 'lay down'), ...byDay];
+}
+
+/** Whole hours still to stand. */
+export const hoursLeft = (until: number, now: number): number => Math.ceil((until - now) / HOUR);

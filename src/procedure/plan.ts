@@ -1,0 +1,45 @@
+import type { Facts } from './facts';
+import type { KitSheet } from './kit-sheet';
+import type { Phase } from './phase';
+import { label, rest, stand, washUp } from './phases/after';
+import { bottle } from './phases/bottle';
+import { clean } from './phases/clean';
+import { clear } from './phases/clear';
+import { degas } from './phases/degas';
+import { ferment } from './phases/ferment';
+import { fine } from './phases/fine';
+import { mix } from './phases/mix';
+import { pitch } from './phases/pitch';
+import { prepare } from './phases/prepare';
+import { rack } from './phases/rack';
+import { sanitise } from './phases/sanitise';
+import { stabilise } from './phases/stabilise';
+import { topUp } from './phases/top-up';
+import type { Act } from './step';
+
+const ACTS_OF: Record<Phase, (sheet: KitSheet, facts: Facts) => Act[]> = {
+  prepare,
+  clean,
+  sanitise,
+  mix,
+  pitch,
+  ferment,
+  rack,
+  stabilise,
+  degas,
+  fine,
+  'top up': topUp,
+  clear,
+  bottle,
+  stand,
+  label,
+  'wash up': washUp,
+  rest,
+};
+
+/** The acts of one phase, worked out from the sheet and the facts each time: no list is ever stored. */
+export const plan = (phase: Phase, sheet: KitSheet, facts: Facts): Act[] => ACTS_OF[phase](sheet, facts);
+
+/** The first act of a phase that is not done; none when the phase is over. */
+export const currentAct = (phase: Phase, sheet: KitSheet, facts: Facts): Act | undefined =>
+  plan(phase, sheet, facts).find(({ done }) => !done);

@@ -1,0 +1,41 @@
+import { daysBetween, type Moment } from '../domain/calendar';
+import type { Reading } from '../domain/reading';
+import type { Instant } from '../domain/unit';
+import { timesReturned, type Facts } from './facts';
+
+/** Readings of the must, before the yeast. */
+export const readingsOfMust = ({ readings, pitched }: Facts): Reading[] =>
+  readings.filter(({ takenAt }) => !pitched || takenAt < pitched.at);
+
+/**
+ * Readings that speak of fermentation: after the yeast, and not of wine that was sweetened since. If the last gate sent
+ * the wine back to ferment, only what was read after that.
+ */
+export function readingsOfFerment(facts: Facts): Reading[] {
+  const { readings, pitched } = facts;
+  if (!pitched) return [];
+  const back = facts.returns.findLast(({ gate, clause }) => gate === 'proving still' && clause === 'still-moving');
+  const sweetened = facts.additions.find(({ contents }) => contents.includes('sweetening pack'));
+  const from = back ? back.at : pitched.at;
+  const until = back || !sweetened ? Infinity : sweetened.at;
+  return readings.filter(({ takenAt }) => takenAt >= from && takenAt <= until);
+}
+
+/** When the gas was last stirred out: gas tests count from then on. Never, where it was not. */
+export function lastDegassed({ done }: Facts): number {
+  const stirs = Object.entries(done).filter(([act]) => act.startsWith('stir out gas'));
+  return Math.max(0, ...stirs.map(([, { at }]) => at));
+}
+
+/** The local day of the ferment on which something happened: the day of the yeast is day 0. */
+export const dayOf = ({ pitched }: Facts, moment: Moment): number | undefined =>
+  pitched && daysBetween(pitched, moment);
+
+/** A reading's own moment: when it was taken, on the wall clock of when it was recorded. */
+export const momentOf = ({ takenAt, offsetMinutes }: Reading): Moment => ({ at: takenAt, offsetMinutes });
+
+/** How often the wine has begun to clear: once, and once more for every time the last gate sent it back. */
+export const lap = (facts: Facts): number => timesReturned(facts, 'proving still') + 1;
+
+/** The end of a day's wait, or now if that is past. */
+export const notBefore = (due: number, now: Moment): Instant => Math.max(due, now.at) as Instant;

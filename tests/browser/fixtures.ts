@@ -1,0 +1,39 @@
+import { test as base, expect, type BrowserContext } from '@playwright/test';
+
+/** What no page of ours may do, noted as it happens: complain on the console, break its policy, call elsewhere. */
+function watch(context: BrowserContext, origin: string): string[] {
+  const faults: string[] = [];
+  context.on('weberror', (event) => faults.push(`uncaught: ${event.error().message}`));
+  context.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning')
+      faults.push(`${message.type()}: ${message.text()} (${message.location().url})`);
+  });
+  context.on('request', (request) => {
+    const { protocol, origin: target } = new URL(request.url());
+    if (protocol.startsWith('http') && target !== origin) faults.push(`request elsewhere: ${request.url()}`);
+  });
+  return faults;
+}
+
+type Fixtures = {
+  /** Problems seen so far. A spec that provokes one on purpose empties it; what is left at the end fails it. */
+  faults: string[];
+};
+
+export const test = base.extend<Fixtures>({
+  faults: [
+    async ({ context, baseURL }, use) => {
+      await context.addInitScript(() => {
+        document.addEventListener('securitypolicyviolation', (event) => {
+          console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`);
+        });
+      });
+      const faults = watch(context, new URL(baseURL ?? '').origin);
+      await use(faults);
+      expect(faults, 'console errors, policy violations and requests elsewhere').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };

@@ -1,0 +1,11 @@
+import './node-version.mjs';
+import { installPackages } from './install.mjs';
+import { runModule } from './run.mjs';
+
+/** The long runs: properties with many more cases, and tests/nightly. */
+await installPackages();
+const { ok } = await runModule('vitest/vitest.mjs', ['run', 'src', 'tests/nightly'], {
+  env: { NIGHTLY: '1' },
+  minutes: 240,
+});
+process.exitCode = ok ? 0 : 1;

@@ -1,0 +1,80 @@
+import './node-version.mjs';
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { ensureBrowser } from './browser.mjs';
+import { runChecks } from './checks.mjs';
+import { countPlaywright, countVitest, settle } from './counts.mjs';
+import { installPackages } from './install.mjs';
+import { ROOT, runModule } from './run.mjs';
+
+/** @typedef {import('./counts.mjs').Counts} Counts */
+
+/**
+ * Runs a test runner that leaves a JSON report, and counts it.
+ * @template Report
+ * @param {string} report
+ * @param {(report: Report) => Counts} count
+ * @param {() => Promise<{ ok: boolean }>} start
+ * @returns {Promise<Counts>}
+ */
+async function counted(report, count, start) {
+  rmSync(join(ROOT, report), { force: true });
+  const { ok } = await start();
+  try {
+    return settle(ok, count(JSON.parse(readFileSync(join(ROOT, report), 'utf8'))));
+  } catch {
+    return settle(false, undefined);
+  }
+}
+
+const UNIT_REPORT = 'test-results/unit.json';
+const BROWSER_REPORT = 'test-results/browser.json';
+
+const runUnit = () =>
+  counted(UNIT_REPORT, countVitest, () =>
+    runModule('vitest/vitest.mjs', [
+      'run',
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${UNIT_REPORT}`,
+    ]),
+  );
+
+/** The browser tests, on the site as it will be served: a build that fails is their failure. */
+async function runBrowser() {
+  const { ok, output } = await runModule('vite/bin/vite.js', ['build'], { quiet: true });
+  if (!ok) console.error(output);
+  if (!ok || !(await ensureBrowser())) return { passed: 0, failed: 1 };
+  return counted(BROWSER_REPORT, countPlaywright, () =>
+    runModule('@playwright/test/cli.js', ['test', '--config', 'tests/playwright.config.ts'], {
+      env: { PLAYWRIGHT_JSON_OUTPUT_FILE: join(ROOT, BROWSER_REPORT) },
+    }),
+  );
+}
+
+const STAGES = { check: runChecks, unit: runUnit, browser: runBrowser };
+
+/** @returns {readonly (keyof typeof STAGES)[]} */
+function chosenStages() {
+  const { only } = parseArgs({ options: { only: { type: 'string' } } }).values;
+  if (only === undefined) return ['check', 'unit', 'browser'];
+  if (only === 'check' || only === 'unit' || only === 'browser') return [only];
+  console.error(`"--only ${only}" is unknown: say --only check, --only unit or --only browser.`);
+  process.exit(2);
+}
+
+const stages = chosenStages();
+await installPackages();
+const total = { passed: 0, failed: 0 };
+const failures = [];
+for (const stage of stages) {
+  console.log(`\n— ${stage} —`);
+  const { passed, failed } = await STAGES[stage]();
+  total.passed += passed;
+  total.failed += failed;
+  if (failed > 0) failures.push(`${stage} (${failed})`);
+}
+if (failures.length > 0) console.log(`\nFailed: ${failures.join(', ')}`);
+process.exitCode = total.failed > 0 || total.passed === 0 ? 1 : 0;
+console.log(`\n${total.passed} passed, ${total.failed} failed`);

@@ -1,0 +1,52 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { svelteTesting } from '@testing-library/svelte/vite';
+import type { Plugin } from 'vite';
+import { defineConfig } from 'vitest/config';
+
+/** Vite's dev server puts styles into the page by script; the strict policy of index.html lets only these in. */
+const DEV_NONCE = 'dev';
+const devStyles: Plugin = {
+  name: 'dev-styles',
+  apply: (_, { command, isPreview }) => command === 'serve' && !isPreview,
+  config: () => ({ html: { cspNonce: DEV_NONCE } }),
+  transformIndexHtml: {
+    order: 'pre',
+    handler: (html) => html.replace("style-src 'self'", `style-src 'self' 'nonce-${DEV_NONCE}'`),
+  },
+};
+
+const nightly = process.env['NIGHTLY'] === '1';
+
+export default defineConfig({
+  base: './',
+  plugins: [svelte({ configFile: false }), devStyles],
+  build: {
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
+          exclude: ['**/*.svelte.test.ts', 'tests/browser/**', ...(nightly ? [] : ['tests/nightly/**'])],
+          testTimeout: nightly ? 600_000 : 20_000,
+        },
+      },
+      {
+        extends: true,
+        plugins: [svelteTesting()],
+        test: {
+          name: 'dom',
+          environment: 'happy-dom',
+          include: ['src/**/*.svelte.test.ts'],
+          setupFiles: ['tests/tools/dom-setup.ts'],
+        },
+      },
+    ],
+  },
+});
