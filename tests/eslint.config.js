@@ -45,6 +45,10 @@ export default defineConfig(
         { allowNumber: true, allowBoolean: true },
       ],
       '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-misused-spread': [
+        'error',
+        { allow: [{ from: 'lib', name: 'String' }, 'string'] },
+      ],
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_$' }],
       '@typescript-eslint/switch-exhaustiveness-check': 'error',
     },

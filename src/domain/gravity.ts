@@ -12,7 +12,8 @@ export const LOWEST_GRAVITY = 9800 as Gravity;
 export const HIGHEST_GRAVITY = 11700 as Gravity;
 
 /** A relative density such as 0.9940, rounded once, here, to whole ten-thousandths. */
-export const asGravity = (relativeDensity: number): Gravity => Math.round(relativeDensity * 10_000) as Gravity;
+export const asGravity = (relativeDensity: number): Gravity =>
+  Math.round(relativeDensity * 10_000) as Gravity;
 
 /** A gravity as the plain decimal that the sums work with. */
 export const relativeDensity = (gravity: Gravity): number => gravity / 10_000;

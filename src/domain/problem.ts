@@ -86,6 +86,7 @@ type Unreadable =
   | { code: 'newer-format'; version: number }
   | { code: 'sheet-refused'; faults: readonly SheetFault[] }
   | { code: 'batch-file-damaged'; path: string; given: string }
+  | { code: 'report-misread'; path: string; given: string }
   | { code: 'journal-gap'; entry: number }
   | { code: 'journal-mismatch'; entry: number; type: string; reason: Problem }
   | { code: 'no-such-batch' }
@@ -96,6 +97,7 @@ type Device =
   | { code: 'storage-refused' }
   | { code: 'storage-full' }
   | { code: 'written-elsewhere' }
+  | { code: 'no-second-copy'; reason: Problem }
   | { code: 'file-unreadable' };
 
 /** One thing wrong with a kit sheet. */

@@ -21,5 +21,11 @@ export function parseTemperature(given: string, scale: TemperatureScale): Result
   const value = (scale === '°F' ? fromFahrenheit(number) : number) as Celsius;
   return value >= LOWEST_CELSIUS && value <= HIGHEST_CELSIUS
     ? accepted(value)
-    : refused({ code: 'temperature-misread', given, scale, lowest: LOWEST_CELSIUS, highest: HIGHEST_CELSIUS });
+    : refused({
+        code: 'temperature-misread',
+        given,
+        scale,
+        lowest: LOWEST_CELSIUS,
+        highest: HIGHEST_CELSIUS,
+      });
 }

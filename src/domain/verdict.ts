@@ -22,10 +22,7 @@ export function shut(because: Problem, also: readonly Problem[] = [], earliest?:
 }
 
 /** Open when no clause failed. The order of the clauses is the order in which they are told. */
-export function verdictOn(
-  clauses: readonly (Problem | false | undefined)[],
-  earliest?: Instant,
-): Verdict {
+export function verdictOn(clauses: readonly (Problem | false | undefined)[], earliest?: Instant): Verdict {
   const [because, ...also] = clauses.filter((clause): clause is Problem => Boolean(clause));
   return because === undefined ? open : shut(because, also, earliest);
 }

@@ -22,7 +22,13 @@ export const toDoWith = (facts: Facts, step: StepId, litres: number, nth = 1): A
 });
 
 /** A stir by the clock. */
-export const toStir = (facts: Facts, step: StepId, seconds: number, nth = 1, reverseSeconds?: number): Act => ({
+export const toStir = (
+  facts: Facts,
+  step: StepId,
+  seconds: number,
+  nth = 1,
+  reverseSeconds?: number,
+): Act => ({
   ...base(facts, step, nth),
   kind: 'stir',
   seconds,
@@ -33,10 +39,18 @@ export const toStir = (facts: Facts, step: StepId, seconds: number, nth = 1, rev
 export function addingActs(facts: Facts, sachet: Sachet, rules: Partial<Act> = {}): Act[] {
   const adding = { ...base(facts, 'add sachet', 1, sachet.id), kind: 'add', sachet, ...rules } as Act;
   const stir: Act = { ...base(facts, 'stir in', 1, sachet.id), kind: 'stir', seconds: sachet.stirSeconds };
-  const wait: Act = { ...base(facts, 'wait after', 1, sachet.id), kind: 'timer', seconds: sachet.gapMinutes * 60 };
+  const wait: Act = {
+    ...base(facts, 'wait after', 1, sachet.id),
+    kind: 'timer',
+    seconds: sachet.gapMinutes * 60,
+  };
   return [adding, ...(sachet.stirSeconds > 0 ? [stir] : []), ...(sachet.gapMinutes > 0 ? [wait] : [])];
 }
 
 /** The acts of all sachets that a sheet puts into one phase, in its order. */
-export const addingActsFor = (sheet: KitSheet, facts: Facts, when: Sachet['when'], rules: Partial<Act> = {}): Act[] =>
-  sachetsFor(sheet, when).flatMap((sachet) => addingActs(facts, sachet, rules));
+export const addingActsFor = (
+  sheet: KitSheet,
+  facts: Facts,
+  when: Sachet['when'],
+  rules: Partial<Act> = {},
+): Act[] => sachetsFor(sheet, when).flatMap((sachet) => addingActs(facts, sachet, rules));

@@ -28,6 +28,7 @@ export const isStabiliser = (contents: readonly Contents[]): boolean =>
 export const phasesFor = (contents: readonly Contents[]): AddingPhase[] =>
   contents
     .map((one): readonly AddingPhase[] => MAY_GO[one])
-    .reduce<AddingPhase[]>((common, phases) => common.filter((phase) => phases.includes(phase)), [
-      ...new Set(Object.values(MAY_GO).flat()),
-    ]);
+    .reduce<AddingPhase[]>(
+      (common, phases) => common.filter((phase) => phases.includes(phase)),
+      [...new Set(Object.values(MAY_GO).flat())],
+    );

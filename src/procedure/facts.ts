@@ -8,27 +8,24 @@ import type { Contents } from './contents';
 import type { Gate, Phase } from './phase';
 
 /** Something that went into the wine, and when. */
-export type Addition = Moment & { entry: number; sachet: string; contents: readonly Contents[]; phase: Phase };
+export type Addition = Moment & {
+  entry: number;
+  sachet: string;
+  contents: readonly Contents[];
+  phase: Phase;
+};
 
 export type Temperature = Moment & { entry: number; celsius: Celsius };
 
 /** A timed act's clock: a deadline, never a countdown. While it is paused only what is left is known. */
 export type Clock = { startedAt: Instant; seconds: number } & (
-  | { running: true; endsAt: Instant }
-  | { running: false; leftSeconds: number }
+  { running: true; endsAt: Instant } | { running: false; leftSeconds: number }
 );
 
 /** A line of the volume ledger: what came or went, in litres, and why. */
 export type LedgerLine = { entry: number; cause: LedgerCause; litres: Litres };
 export type LedgerCause =
-  | 'must'
-  | 'sample'
-  | 'reserve drawn'
-  | 'reserve returned'
-  | 'lees'
-  | 'sweetening'
-  | 'top-up'
-  | 'bottled';
+  'must' | 'sample' | 'reserve drawn' | 'reserve returned' | 'lees' | 'sweetening' | 'top-up' | 'bottled';
 
 /** A way back that was taken: which gate sent the wine back, and for what. */
 export type Return = Moment & { gate: Gate; clause: Problem['code'] };

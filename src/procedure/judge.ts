@@ -15,7 +15,14 @@ import type { Check } from './check';
 import { isStabiliser } from './contents';
 import { isIn, timesReturned, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
-import { earlyMoveAt, finishOf, pitchRangeOf, STIR_MUST_SECONDS, stabilisersOf, startRangeOf } from './limits';
+import {
+  earlyMoveAt,
+  finishOf,
+  pitchRangeOf,
+  STIR_MUST_SECONDS,
+  stabilisersOf,
+  startRangeOf,
+} from './limits';
 import type { Gate } from './phase';
 import { lastDegassed, readingsOfFerment, readingsOfMust } from './selections';
 
@@ -61,7 +68,8 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
   'may stabilise': (sheet, facts) => stabilising(sheet, facts),
   'warm enough to fine': ({ finingAtLeast }, facts) => warmEnoughToFine(finingAtLeast as Celsius, facts),
   'may sweeten': (sheet, facts) => sweetening(sheet, facts),
-  'may bottle': (_, facts) => (facts.passed['proving still'] ? still(facts) : shut({ code: 'wine-not-proven-still' })),
+  'may bottle': (_, facts) =>
+    facts.passed['proving still'] ? still(facts) : shut({ code: 'wine-not-proven-still' }),
   'bottles ready': (sheet, facts) =>
     bottlesReady({
       counted: facts.bottles,
@@ -80,14 +88,18 @@ const fermented = (sheet: KitSheet, facts: Facts): Fermented => ({
 function stabilising(sheet: KitSheet, facts: Facts): Verdict {
   const passing = facts.passed['proving dry'];
   const listed = new Set(stabilisersOf(sheet).map(({ id }) => id));
-  const addedSince = facts.additions.filter(({ at, sachet }) => at > (passing?.at ?? 0) && !listed.has(sachet));
+  const addedSince = facts.additions.filter(
+    ({ at, sachet }) => at > (passing?.at ?? 0) && !listed.has(sachet),
+  );
   return mayStabilise({ fermented: fermented(sheet, facts), passing, addedSince });
 }
 
 /** Sugar goes in only behind every stabiliser of the sheet, and only while dryness is not in doubt. */
 function sweetening(sheet: KitSheet, facts: Facts): Verdict {
   if (!facts.passed['proving dry']) return shut({ code: 'dryness-not-proven' });
-  const missing = sheet.sachets.filter(({ id, contents }) => isStabiliser(contents) && contents.includes('sorbate') && !isIn(facts, id));
+  const missing = sheet.sachets.filter(
+    ({ id, contents }) => isStabiliser(contents) && contents.includes('sorbate') && !isIn(facts, id),
+  );
   return missing.length > 0
     ? shut({ code: 'stabilisers-not-all-in', missing: missing.map(({ printed }) => printed) })
     : fermentationFinished(fermented(sheet, facts));
@@ -120,4 +132,3 @@ function still(facts: Facts): Verdict {
 /** The act with which the present clearing began: a new one each time the last gate has sent the wine back. */
 export const clearingAct = (facts: Facts): string =>
   `leave to clear ${String(timesReturned(facts, 'proving still') + 1)}`;
-

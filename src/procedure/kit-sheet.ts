@@ -6,7 +6,8 @@ export const SHEET_FORMAT = 'fallbright kit sheet';
 export const SHEET_VERSION = 1;
 
 const words = (longest: number) => v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(longest));
-const between = (lowest: number, highest: number) => v.pipe(v.number(), v.minValue(lowest), v.maxValue(highest));
+const between = (lowest: number, highest: number) =>
+  v.pipe(v.number(), v.minValue(lowest), v.maxValue(highest));
 const whole = (lowest: number, highest: number) => v.pipe(between(lowest, highest), v.integer());
 const slug = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/), v.maxLength(60));
 const litres = between(3, 60);

@@ -12,7 +12,9 @@ export function parseKitSheet(given: unknown): Result<KitSheet> {
     return refused({ code: 'newer-format', version: header.output.version });
   const parsed = v.safeParse(kitSheetShape, given);
   const faults = parsed.success ? sheetFaults(parsed.output) : parsed.issues.map(asFault);
-  return parsed.success && faults.length === 0 ? accepted(parsed.output) : refused({ code: 'sheet-refused', faults });
+  return parsed.success && faults.length === 0
+    ? accepted(parsed.output)
+    : refused({ code: 'sheet-refused', faults });
 }
 
 /** The sheet in a text, as it came from a file. */

@@ -21,12 +21,23 @@ export function readingsTowardsDry(sheet: KitSheet, facts: Facts): Act[] {
   const days = Math.ceil(hoursApart / HOURS_IN_A_DAY);
   const lastDay = lastReadingDay(sheet, facts, days);
   const firstDay = Math.max(0, lastDay - days);
-  const taken = standing(readingsOfFerment(facts)).filter((reading) => daysBetween(pitched, momentOf(reading)) >= firstDay);
+  const taken = standing(readingsOfFerment(facts)).filter(
+    (reading) => daysBetween(pitched, momentOf(reading)) >= firstDay,
+  );
   return Array.from({ length: readings }, (_, index): Act => {
-    const planned = onDay(pitched, lastDay - Math.round((days * (readings - 1 - index)) / (readings - 1)), freeHour);
+    const planned = onDay(
+      pitched,
+      lastDay - Math.round((days * (readings - 1 - index)) / (readings - 1)),
+      freeHour,
+    );
     const apart = index === readings - 1 && taken[0] ? hoursAfter(taken[0].takenAt, hoursApart) : planned;
     const due = Math.max(planned, apart) as Instant;
-    return { ...base(facts, 'read towards dry', index + 1), kind: 'reading', due, done: taken.length > index };
+    return {
+      ...base(facts, 'read towards dry', index + 1),
+      kind: 'reading',
+      due,
+      done: taken.length > index,
+    };
   });
 }
 

@@ -14,7 +14,9 @@ export const readingsOfMust = ({ readings, pitched }: Facts): Reading[] =>
 export function readingsOfFerment(facts: Facts): Reading[] {
   const { readings, pitched } = facts;
   if (!pitched) return [];
-  const back = facts.returns.findLast(({ gate, clause }) => gate === 'proving still' && clause === 'still-moving');
+  const back = facts.returns.findLast(
+    ({ gate, clause }) => gate === 'proving still' && clause === 'still-moving',
+  );
   const sweetened = facts.additions.find(({ contents }) => contents.includes('sweetening pack'));
   const from = back ? back.at : pitched.at;
   const until = back || !sweetened ? Infinity : sweetened.at;

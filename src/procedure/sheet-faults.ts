@@ -25,9 +25,18 @@ const fault = (path: string, given: unknown, rule: SheetFault['rule'], allowed?:
 });
 
 const ranges = ({ start, temperature }: KitSheet): SheetFault[] => [
-  ...(start.lowest > start.highest ? [fault('start.lowest', start.lowest, 'lowest-above-highest', String(start.highest))] : []),
+  ...(start.lowest > start.highest
+    ? [fault('start.lowest', start.lowest, 'lowest-above-highest', String(start.highest))]
+    : []),
   ...(temperature.pitchLowest > temperature.pitchHighest
-    ? [fault('temperature.pitchLowest', temperature.pitchLowest, 'lowest-above-highest', String(temperature.pitchHighest))]
+    ? [
+        fault(
+          'temperature.pitchLowest',
+          temperature.pitchLowest,
+          'lowest-above-highest',
+          String(temperature.pitchHighest),
+        ),
+      ]
     : []),
 ];
 
@@ -46,7 +55,9 @@ function repeated({ sachets, moves }: KitSheet): SheetFault[] {
         : [],
     );
   const movedTwice = moves.flatMap((move, index) =>
-    moves.findIndex(({ when }) => when === move.when) < index ? [fault(`moves.${String(index)}`, move.when, 'twice')] : [],
+    moves.findIndex(({ when }) => when === move.when) < index
+      ? [fault(`moves.${String(index)}`, move.when, 'twice')]
+      : [],
   );
   return [
     ...again(({ id }) => id, 'id', 'twice'),
@@ -85,10 +96,24 @@ function doses(sheet: KitSheet): SheetFault[] {
   const sorbicAcid = milligramsPerLitre('sorbate', SORBIC_ACID_FRACTION);
   return [
     ...(sulphurDioxide > SULPHUR_DIOXIDE_AT_MOST
-      ? [fault('sachets', `${sulphurDioxide.toFixed(0)} mg/L`, 'too-much-sulphite', `${String(SULPHUR_DIOXIDE_AT_MOST)} mg/L`)]
+      ? [
+          fault(
+            'sachets',
+            `${sulphurDioxide.toFixed(0)} mg/L`,
+            'too-much-sulphite',
+            `${String(SULPHUR_DIOXIDE_AT_MOST)} mg/L`,
+          ),
+        ]
       : []),
     ...(sorbicAcid > SORBIC_ACID_AT_MOST
-      ? [fault('sachets', `${sorbicAcid.toFixed(0)} mg/L`, 'too-much-sorbate', `${String(SORBIC_ACID_AT_MOST)} mg/L`)]
+      ? [
+          fault(
+            'sachets',
+            `${sorbicAcid.toFixed(0)} mg/L`,
+            'too-much-sorbate',
+            `${String(SORBIC_ACID_AT_MOST)} mg/L`,
+          ),
+        ]
       : []),
   ];
 }
@@ -97,8 +122,12 @@ const vessels = ({ reserveLitres = 0, batchLitres, firstWaterLitres }: KitSheet)
   ...(reserveLitres > batchLitres / 4
     ? [fault('reserveLitres', reserveLitres, 'reserve-too-large', String(batchLitres / 4))]
     : []),
-  ...(firstWaterLitres >= batchLitres ? [fault('firstWaterLitres', firstWaterLitres, 'outside', `< ${String(batchLitres)}`)] : []),
+  ...(firstWaterLitres >= batchLitres
+    ? [fault('firstWaterLitres', firstWaterLitres, 'outside', `< ${String(batchLitres)}`)]
+    : []),
 ];
 
 const notes = ({ notes }: KitSheet): SheetFault[] =>
-  notes.flatMap(({ step }, index) => (isStep(step) ? [] : [fault(`notes.${String(index)}.step`, step, 'unknown-act')]));
+  notes.flatMap(({ step }, index) =>
+    isStep(step) ? [] : [fault(`notes.${String(index)}.step`, step, 'unknown-act')],
+  );

@@ -3,10 +3,30 @@ import type { Celsius, Instant, Litres } from '../domain/unit';
 import type { Gravity } from '../domain/gravity';
 import { GATES } from '../procedure/phase';
 
-const instant = v.pipe(v.number(), v.integer(), v.transform((value) => value as Instant));
-const gravity = v.pipe(v.number(), v.integer(), v.minValue(9000), v.maxValue(13000), v.transform((value) => value as Gravity));
-const celsius = v.pipe(v.number(), v.minValue(0), v.maxValue(40), v.transform((value) => value as Celsius));
-const litres = v.pipe(v.number(), v.minValue(0), v.maxValue(100), v.transform((value) => value as Litres));
+const instant = v.pipe(
+  v.number(),
+  v.integer(),
+  v.transform((value) => value as Instant),
+);
+const gravity = v.pipe(
+  v.number(),
+  v.integer(),
+  v.minValue(9000),
+  v.maxValue(13000),
+  v.transform((value) => value as Gravity),
+);
+const celsius = v.pipe(
+  v.number(),
+  v.minValue(0),
+  v.maxValue(40),
+  v.transform((value) => value as Celsius),
+);
+const litres = v.pipe(
+  v.number(),
+  v.minValue(0),
+  v.maxValue(100),
+  v.transform((value) => value as Litres),
+);
 const count = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(500));
 const entry = v.pipe(v.number(), v.integer(), v.minValue(1));
 const words = v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(500));
@@ -62,8 +82,15 @@ export const batchEvent = v.variant('type', [
   event('clock started', asked),
   event('clock paused', asked),
   event('clock resumed', asked),
-  event('clock extended', { ...asked, seconds: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(3600)) }),
-  event('gate passed', { gate: v.picklist(GATES), rules: v.pipe(v.number(), v.integer(), v.minValue(1)), readings: v.array(entry) }),
+  event('clock extended', {
+    ...asked,
+    seconds: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(3600)),
+  }),
+  event('gate passed', {
+    gate: v.picklist(GATES),
+    rules: v.pipe(v.number(), v.integer(), v.minValue(1)),
+    readings: v.array(entry),
+  }),
   event('sent back', { gate: v.picklist(GATES), clause: words }),
   event('reading struck', { entry, reason: words }),
   event('noted', { text: words }),

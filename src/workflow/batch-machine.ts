@@ -25,7 +25,9 @@ const batch = setup({
     accepted: ({ context, event }, { place }: { place: Phase | Gate }) =>
       refusal({ ...context, place }, event) === undefined,
     'sent back for': ({ context, event }, { place, clause }: { place: Gate; clause: string }) =>
-      event.type === 'sent back' && event.clause === clause && refusal({ ...context, place }, event) === undefined,
+      event.type === 'sent back' &&
+      event.clause === clause &&
+      refusal({ ...context, place }, event) === undefined,
     'ends so': ({ context, event }, { place, end }: { place: Phase | Gate; end: End }) =>
       event.type === 'ended' && event.end === end && refusal({ ...context, place }, event) === undefined,
     'act moved on': ({ context }, { phase }: { phase: Phase }) =>
@@ -51,7 +53,9 @@ const batch = setup({
 type Target = Phase | Gate | 'finished';
 
 /** What may be reported at any place; whether it is taken there is the one guard's to say. */
-const REPORTS = EVENT_TYPES.filter((type) => type !== 'gate passed' && type !== 'sent back' && type !== 'ended');
+const REPORTS = EVENT_TYPES.filter(
+  (type) => type !== 'gate passed' && type !== 'sent back' && type !== 'ended',
+);
 
 const taken = (place: Phase | Gate) => ({
   guard: { type: 'accepted', params: { place } } as const,
@@ -73,9 +77,14 @@ const walk = (phase: Phase, next: Target, gateBehind?: Gate) =>
     entry: { type: 'take up the act', params: { phase } },
     exit: 'put down the act',
     always: [
-      ...(gateBehind ? [{ guard: { type: 'act sealed', params: { phase } } as const, target: gateBehind }] : []),
+      ...(gateBehind
+        ? [{ guard: { type: 'act sealed', params: { phase } } as const, target: gateBehind }]
+        : []),
       { guard: { type: 'phase over', params: { phase } }, target: next },
-      { guard: { type: 'act moved on', params: { phase } }, actions: { type: 'take up the act', params: { phase } } },
+      {
+        guard: { type: 'act moved on', params: { phase } },
+        actions: { type: 'take up the act', params: { phase } },
+      },
     ],
     on: anywhere(phase),
   });
@@ -98,7 +107,11 @@ const gate = (place: Gate, next: Target) =>
 /** The procedure, one for all kit sheets: what may follow what. The acts inside a phase come from the sheet. */
 export const batchMachine = batch.createMachine({
   id: 'batch',
-  context: ({ input: { sheet, begun, freeHour } }) => ({ sheet, facts: nothingYet(begun, freeHour), act: undefined }),
+  context: ({ input: { sheet, begun, freeHour } }) => ({
+    sheet,
+    facts: nothingYet(begun, freeHour),
+    act: undefined,
+  }),
   initial: 'prepare',
   states: {
     prepare: walk('prepare', 'clean'),

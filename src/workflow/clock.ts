@@ -39,7 +39,8 @@ export function extended(clock: Clock, more: number, at: Instant): Clock {
 }
 
 /** Seconds that a clock has really run. */
-export const secondsRun = (clock: Clock, at: Instant): number => clock.seconds - Math.max(0, timeLeft(clock, at));
+export const secondsRun = (clock: Clock, at: Instant): number =>
+  clock.seconds - Math.max(0, timeLeft(clock, at));
 
 /** Why a clock cannot be told to do something; nothing when it can. */
 export function clockRefusal(

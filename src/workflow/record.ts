@@ -33,13 +33,17 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
     const known = { ...facts, missing: { ...facts.missing, [act]: missing } };
     return missing.length === 0 ? done(known, act) : known;
   },
-  'instrument checked': ({ facts }, event) => done({ ...facts, instrument: instrumentFrom(event) }, event.act),
+  'instrument checked': ({ facts }, event) =>
+    done({ ...facts, instrument: instrumentFrom(event) }, event.act),
   'litres measured': litresMeasured,
   'bottles counted': ({ facts }, { act, bottles, closures, threaded }) =>
     done({ ...facts, bottles: { bottles, closures, threaded } }, act),
   'filled counted': ({ facts }, { act, filled }) => done({ ...facts, filled }, act),
   'temperature taken': ({ facts }, { act, celsius }) =>
-    done({ ...facts, temperatures: [...facts.temperatures, { ...facts.now, entry: facts.entries, celsius }] }, act),
+    done(
+      { ...facts, temperatures: [...facts.temperatures, { ...facts.now, entry: facts.entries, celsius }] },
+      act,
+    ),
   'reading taken': readingTaken,
   judged: ({ facts }, { act, what, yes }) => {
     const known = {
@@ -52,7 +56,8 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
     onClock(facts, event.act, () => started(act && 'seconds' in act ? act.seconds : 0, event.at)),
   'clock paused': ({ facts }, { act, at }) => onClock(facts, act, (clock) => paused(clock, at)),
   'clock resumed': ({ facts }, { act, at }) => onClock(facts, act, (clock) => resumed(clock, at)),
-  'clock extended': ({ facts }, { act, at, seconds }) => onClock(facts, act, (clock) => extended(clock, seconds, at)),
+  'clock extended': ({ facts }, { act, at, seconds }) =>
+    onClock(facts, act, (clock) => extended(clock, seconds, at)),
   'gate passed': ({ facts }, { gate, rules, readings }) => ({
     ...facts,
     passed: { ...facts.passed, [gate]: { ...facts.now, rules, readings } },
@@ -63,7 +68,9 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
   }),
   'reading struck': ({ facts }, { entry }) => ({
     ...facts,
-    readings: facts.readings.map((reading) => (reading.entry === entry ? { ...reading, struck: true } : reading)),
+    readings: facts.readings.map((reading) =>
+      reading.entry === entry ? { ...reading, struck: true } : reading,
+    ),
   }),
 };
 
@@ -94,7 +101,13 @@ function stirred(facts: Facts, act: string, { at }: EventOf<'act done'>): Facts 
 }
 
 function added(facts: Facts, { sachet }: Extract<Act, { kind: 'add' }>, phase: Phase): Facts {
-  const addition = { ...facts.now, entry: facts.entries, sachet: sachet.id, contents: sachet.contents, phase };
+  const addition = {
+    ...facts.now,
+    entry: facts.entries,
+    sachet: sachet.id,
+    contents: sachet.contents,
+    phase,
+  };
   const after: Facts = { ...facts, additions: [...facts.additions, addition] };
   return sachet.contents.includes('yeast') ? { ...after, pitched: facts.now } : after;
 }
@@ -137,7 +150,10 @@ function readingTaken({ facts }: Open, event: EventOf<'reading taken'>): Facts {
 }
 
 /** What the glass showed, brought to 20/20 °C for this instrument and rounded once. */
-export function corrected(event: Pick<EventOf<'reading taken'>, 'reading' | 'sampleCelsius'>, { calibratedAt, offset }: Instrument): Gravity {
+export function corrected(
+  event: Pick<EventOf<'reading taken'>, 'reading' | 'sampleCelsius'>,
+  { calibratedAt, offset }: Instrument,
+): Gravity {
   const reading = relativeDensity((event.reading - offset) as Gravity);
   return asGravity(correctHydrometer({ reading, celsius: event.sampleCelsius, calibratedAt }));
 }

@@ -68,11 +68,14 @@ const RULES_FOR: Rules = {
   judged: mayBeJudged,
   'gate passed': mayPass,
   'sent back': ({ sheet, facts, place }, { gate, clause }) =>
-    place === gate && remediesFor(gate, failedAt(gate, sheet, facts)).some((remedy) => remedy.clause === clause)
+    place === gate &&
+    remediesFor(gate, failedAt(gate, sheet, facts)).some((remedy) => remedy.clause === clause)
       ? undefined
       : { code: 'no-such-way-back' },
   'reading struck': ({ facts }, { entry }) =>
-    standing(facts.readings).some((reading) => reading.entry === entry) ? undefined : { code: 'nothing-to-correct' },
+    standing(facts.readings).some((reading) => reading.entry === entry)
+      ? undefined
+      : { code: 'nothing-to-correct' },
   ended: (_, { how, reason }) =>
     how === 'voice' || reason.length < SHORTEST_REASON ? { code: 'reason-too-short' } : undefined,
 };
@@ -114,7 +117,10 @@ function mayBeJudged({ place }: Standing, { act, what }: EventOf<'judged'>): Pro
 }
 
 /** A pass under the present rules is judged now; one under earlier rules was judged then and stands. */
-function mayPass({ sheet, facts, place }: Standing, { gate, rules }: EventOf<'gate passed'>): Problem | undefined {
+function mayPass(
+  { sheet, facts, place }: Standing,
+  { gate, rules }: EventOf<'gate passed'>,
+): Problem | undefined {
   if (gate !== place || rules > RULES) return { code: 'not-this-act' };
   const verdict = judge(gate, sheet, facts);
   return rules < RULES || verdict.open ? undefined : verdict.because;

@@ -14,7 +14,10 @@ export const placeOf = ({ value }: BatchSnapshot): Place => value as Place;
 export const begin = (input: BatchInput): BatchSnapshot => initialTransition(batchMachine, input)[0];
 
 /** A batch after one more event: the reason when it does not take it, and never a silent nothing. */
-export function step(snapshot: BatchSnapshot, event: BatchEvent): { snapshot: BatchSnapshot } | { problem: Problem } {
+export function step(
+  snapshot: BatchSnapshot,
+  event: BatchEvent,
+): { snapshot: BatchSnapshot } | { problem: Problem } {
   if (snapshot.can(event)) return { snapshot: transition(batchMachine, snapshot, event)[0] };
   const { sheet, facts } = snapshot.context;
   return { problem: refusal({ sheet, facts, place: placeOf(snapshot) }, event) ?? { code: 'not-this-act' } };

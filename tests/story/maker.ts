@@ -1,12 +1,15 @@
-import { HOUR, type Moment } from '../../src/domain/calendar';
+import { HOUR, nextFreeHour, type Moment } from '../../src/domain/calendar';
 import type { Gravity } from '../../src/domain/gravity';
 import type { Celsius, Instant, Litres } from '../../src/domain/unit';
 import { RULES } from '../../src/domain/gates/passing';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
-import { isPhase, type Gate, type Place } from '../../src/procedure/phase';
+import { COURSE, isPhase, type Gate, type Place } from '../../src/procedure/phase';
+import { judge } from '../../src/procedure/judge';
+import { asOf } from '../../src/procedure/facts';
 import { currentAct } from '../../src/procedure/plan';
 import type { Act } from '../../src/procedure/step';
 import type { BatchEvent, Report } from '../../src/workflow/batch-event';
+import type { BatchInput } from '../../src/workflow/batch-machine';
 import { begin, placeOf, step, type BatchSnapshot } from '../../src/workflow/replay';
 import type { Problem } from '../../src/domain/problem';
 
@@ -25,6 +28,9 @@ export const normalWine = (sheet: KitSheet): Wine => {
 /** A maker in a story: keeps a batch, a clock and the journal of what was accepted. */
 export class Maker {
   readonly journal: BatchEvent[] = [];
+  /** Every place the batch stood at, in order. */
+  readonly visited: Place[] = ['prepare'];
+  readonly input: BatchInput;
   snapshot: BatchSnapshot;
   now: Moment;
 
@@ -34,7 +40,8 @@ export class Maker {
     begun: Moment = { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 120 },
   ) {
     this.now = begun;
-    this.snapshot = begin({ sheet, begun, freeHour: 18 });
+    this.input = { sheet, begun, freeHour: 18 };
+    this.snapshot = begin(this.input);
   }
 
   get place(): Place {
@@ -56,6 +63,7 @@ export class Maker {
     if ('problem' in next) return next.problem;
     this.snapshot = next.snapshot;
     this.journal.push(event);
+    if (this.visited.at(-1) !== this.place) this.visited.push(this.place);
     return undefined;
   }
 
@@ -88,7 +96,11 @@ export class Maker {
     });
   }
 
-  judge(what: 'foam' | 'rush' | 'gas' | 'clear' | 'closures', yes: boolean, act?: string): Problem | undefined {
+  judge(
+    what: 'foam' | 'rush' | 'gas' | 'clear' | 'closures',
+    yes: boolean,
+    act?: string,
+  ): Problem | undefined {
     return this.report({ type: 'judged', how: 'touch', what, yes, ...(act === undefined ? {} : { act }) });
   }
 
@@ -115,19 +127,36 @@ export class Maker {
       case 'reading':
         return this.read({ act: act.id });
       case 'temperature':
-        return this.report({ type: 'temperature taken', how, act: act.id, celsius: this.wine.celsius as Celsius });
+        return this.report({
+          type: 'temperature taken',
+          how,
+          act: act.id,
+          celsius: this.wine.celsius as Celsius,
+        });
       case 'litres':
         return this.report({ type: 'litres measured', how, act: act.id, litres: this.litres(act) });
       case 'bottles':
-        return this.report({ type: 'bottles counted', how, act: act.id, bottles: 32, closures: 34, threaded: this.sheet.bottle.closure === 'screw cap' });
+        return this.report({
+          type: 'bottles counted',
+          how,
+          act: act.id,
+          bottles: 32,
+          closures: 34,
+          threaded: this.sheet.bottle.closure === 'screw cap',
+        });
       case 'filled':
         return this.report({ type: 'filled counted', how, act: act.id, filled: act.wanted });
       case 'account':
         return this.report({ type: 'sachets accounted', how, act: act.id, missing: [] });
       case 'instrument':
         return this.report({
-          type: 'instrument checked', how, act: act.id, division: 10, calibratedAt: 20,
-          waterReading: 10_000 as Gravity, waterCelsius: 20 as Celsius,
+          type: 'instrument checked',
+          how,
+          act: act.id,
+          division: 10,
+          calibratedAt: 20,
+          waterReading: 10_000 as Gravity,
+          waterCelsius: 20 as Celsius,
         });
       case 'judge':
         return this.judge(act.what, act.what === 'foam' || act.what === 'clear', act.id);
@@ -154,9 +183,11 @@ export class Maker {
     return this.pass(gate);
   }
 
-  private earliest(_: Gate): Instant {
-    const day = 24 * HOUR;
-    return (Math.floor(this.now.at / day) * day + day + 15 * HOUR) as Instant;
+  /** When a gate says that it could open at the earliest, in the maker's free hours. */
+  private earliest(gate: Gate): Instant {
+    const verdict = judge(gate, this.sheet, asOf(this.facts, this.now));
+    const at = verdict.open ? this.now.at : (verdict.earliest ?? this.now.at);
+    return nextFreeHour({ ...this.now, at }, 18);
   }
 
   private twoGasTests(): void {
@@ -167,7 +198,18 @@ export class Maker {
   /** Goes on until the batch stands at a place. */
   goTo(place: Place): this {
     for (let steps = 0; this.place !== place; steps += 1) {
-      if (steps > 500) throw new Error(`never came to ${place}: at ${this.place}, ${this.act?.id ?? 'a gate'}`);
+      if (steps > 500)
+        throw new Error(`never came to ${place}: at ${this.place}, ${this.act?.id ?? 'a gate'}`);
+      const problem = isPhase(this.place) ? this.answer() : this.prove(this.place as Gate);
+      if (problem) throw new Error(`${this.place}, ${this.act?.id ?? 'gate'}: ${JSON.stringify(problem)}`);
+    }
+    return this;
+  }
+
+  /** As far as a place, or past it where a sheet has nothing to do there. */
+  goTowards(place: Place): this {
+    const wanted = [...COURSE, 'finished'].indexOf(place);
+    while ([...COURSE, 'finished'].indexOf(this.place) < wanted) {
       const problem = isPhase(this.place) ? this.answer() : this.prove(this.place as Gate);
       if (problem) throw new Error(`${this.place}, ${this.act?.id ?? 'gate'}: ${JSON.stringify(problem)}`);
     }

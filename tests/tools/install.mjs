@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ROOT, run } from './run.mjs';
 
@@ -29,15 +29,16 @@ export function isInstalled(wanted, installed) {
   });
 }
 
-/** Installs the packages of the lock, unless they are there already. */
+/** Installs the packages of the lock, unless they are there already. Answers whether they are there now. */
 export async function installPackages() {
-  if (isInstalled(packagesIn('package-lock.json') ?? {}, packagesIn('node_modules/.package-lock.json')))
-    return;
+  const installed = packagesIn('node_modules/.package-lock.json');
+  const isWhole = Object.keys(installed ?? {}).every((path) => existsSync(join(ROOT, path)));
+  if (isWhole && isInstalled(packagesIn('package-lock.json') ?? {}, installed)) return true;
   console.log('Installing the packages of package-lock.json …');
   const { ok } = await run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
-  if (ok) return;
-  console.error(
-    'The packages could not be installed: is the network up? Then try again, or run "npm ci" to see why.',
-  );
-  process.exit(1);
+  if (!ok)
+    console.error(
+      'The packages could not be installed: is the network up? Then try again, or run "npm ci" to see why.',
+    );
+  return ok;
 }

@@ -3,7 +3,7 @@ import { installPackages } from './install.mjs';
 import { runModule } from './run.mjs';
 
 /** The long runs: properties with many more cases, and tests/nightly. */
-await installPackages();
+if (!(await installPackages())) process.exit(1);
 const { ok } = await runModule('vitest/vitest.mjs', ['run', 'src', 'tests/nightly'], {
   env: { NIGHTLY: '1' },
   minutes: 240,

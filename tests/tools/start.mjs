@@ -21,7 +21,7 @@ async function takePort() {
 }
 
 await takePort();
-await installPackages();
+if (!(await installPackages())) process.exit(1);
 console.log('Building …');
 const { ok, output } = await runModule('vite/bin/vite.js', ['build'], { quiet: true });
 if (!ok) {

@@ -22,7 +22,7 @@ const isFunction = (declaration) =>
 const missingFrom = (docstring, isCallable, isSum) => {
   if (docstring === undefined) return isCallable || isSum ? ['a docstring'] : [];
   if (!isCallable || !isSum) return [];
-  return LINES.filter((line) => !new RegExp(`^\\s*\\*\\s*${line}\\s+\\S`, 'm').test(docstring));
+  return LINES.filter((line) => !new RegExp(`^\\s*\\*\\s*${line}[ \\t]+\\S`, 'm').test(docstring));
 };
 
 /** @type {import('eslint').Rule.RuleModule} */

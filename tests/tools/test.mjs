@@ -64,13 +64,31 @@ function chosenStages() {
   process.exit(2);
 }
 
+/**
+ * A stage that breaks down is a failure to report, not the end of the run.
+ * @param {() => Promise<Counts>} stage
+ * @returns {Promise<Counts>}
+ */
+async function held(stage) {
+  try {
+    return await stage();
+  } catch (error) {
+    console.error(error);
+    return { passed: 0, failed: 1 };
+  }
+}
+
 const stages = chosenStages();
-await installPackages();
 const total = { passed: 0, failed: 0 };
 const failures = [];
-for (const stage of stages) {
+const isReady = await installPackages();
+if (!isReady) {
+  total.failed = 1;
+  failures.push('install');
+}
+for (const stage of isReady ? stages : []) {
   console.log(`\n— ${stage} —`);
-  const { passed, failed } = await STAGES[stage]();
+  const { passed, failed } = await held(STAGES[stage]);
   total.passed += passed;
   total.failed += failed;
   if (failed > 0) failures.push(`${stage} (${failed})`);

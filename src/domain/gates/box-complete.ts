@@ -22,12 +22,17 @@ export const boxComplete = ({ missing, instrument, brim, batch }: Box): Verdict 
     missing === undefined && { code: 'box-not-checked' },
     missing !== undefined && missing.length > 0 && { code: 'sachets-missing', missing },
     !instrument && { code: 'hydrometer-not-checked' },
-    brim !== undefined && brim < REFUSED_BELOW * batch && { code: 'vessel-too-small', brim, batch },
+    brim !== undefined && roomFor(brim, batch) < REFUSED_BELOW && { code: 'vessel-too-small', brim, batch },
   ]);
 
+/** How many times the batch fits, to a thousandth: a vessel is not measured more finely. */
+const roomFor = (brim: Litres, batch: Litres): number => Math.round((brim / batch) * 1000) / 1000;
+
 /** Whether foam may reach the lid of this vessel, though the batch fits. */
-export const isTight = (brim: Litres, batch: Litres): boolean => brim < TIGHT_BELOW * batch;
+export const isTight = (brim: Litres, batch: Litres): boolean => roomFor(brim, batch) < TIGHT_BELOW;
 
 /** Water to hold back on mixing day so that foam finds room, at most a tenth of the batch. Litres; 0 where there is room. */
 export const heldBack = (brim: Litres | undefined, batch: Litres): Litres =>
-  (brim === undefined ? 0 : Math.min(HELD_BACK_AT_MOST * batch, Math.max(0, batch - brim / TIGHT_BELOW))) as Litres;
+  (brim === undefined
+    ? 0
+    : Math.min(HELD_BACK_AT_MOST * batch, Math.max(0, batch - brim / TIGHT_BELOW))) as Litres;

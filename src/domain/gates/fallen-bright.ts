@@ -1,4 +1,5 @@
 import { daysBetween, localDay, onDay, type Moment } from '../calendar';
+import type { Instant } from '../unit';
 import { answersSince, type Judgement } from '../judgement';
 import { verdictOn, type Verdict } from '../verdict';
 
@@ -24,11 +25,11 @@ export function fallenBright({ judgements, clearingSince, minimumDays, now }: Cl
       day < minimumDays && { code: 'clearing-too-short', day, minimumDays },
       days < CLEAR_DAYS && { code: 'not-looked-at', days, wanted: CLEAR_DAYS },
     ],
-    clearingSince && earliestClear(clearingSince, minimumDays, now, days),
+    clearingSince && earliestClear(clearingSince, minimumDays, now, sinceCloudy.at(-1)),
   );
 }
 
-function earliestClear(since: Moment, minimumDays: number, now: Moment, days: number): Moment['at'] {
-  const anotherDay = onDay(now, days === 0 ? 1 : 0, 0);
-  return Math.max(now.at, onDay(since, minimumDays, 0), anotherDay) as Moment['at'];
+/** On the sheet's day, and on another day than the last look: tomorrow where there was none, for today's would be the first. */
+function earliestClear(since: Moment, minimumDays: number, now: Moment, lastLook: Moment = now): Instant {
+  return Math.max(now.at, onDay(since, minimumDays, 0), onDay(lastLook, 1, 0)) as Instant;
 }

@@ -8,7 +8,12 @@ import { countedReadings, mayCount } from './counted-readings';
 import type { Finish } from './finish';
 
 /** What the dryness gate looks at. `now` is the event's moment, or the display's. */
-export type Fermented = { readings: readonly Reading[]; pitched: Moment | undefined; now: Moment; finish: Finish };
+export type Fermented = {
+  readings: readonly Reading[];
+  pitched: Moment | undefined;
+  now: Moment;
+  finish: Finish;
+};
 
 const ONE_MORE_AFTER_HOURS = 24;
 
@@ -109,11 +114,15 @@ const fallOf = (counted: readonly Reading[]): number =>
 const spreadOf = (readings: readonly Reading[]): number =>
   readings.length === 0
     ? 0
-    : Math.max(...readings.map(({ gravity }) => gravity)) - Math.min(...readings.map(({ gravity }) => gravity));
+    : Math.max(...readings.map(({ gravity }) => gravity)) -
+      Math.min(...readings.map(({ gravity }) => gravity));
 
 /** The soonest it could open if every reading from now on repeats the newest, or is dry from now on where that one is not. */
 function earliestPass({ readings, pitched, now, finish }: Fermented): Instant {
-  const run = steadyRun(standing(readings).filter((reading) => mayCount(reading, finish)), finish);
+  const run = steadyRun(
+    standing(readings).filter((reading) => mayCount(reading, finish)),
+    finish,
+  );
   const covered = hoursCovered(run) >= finish.hoursApart;
   const longEnough = covered ? now.at : hoursAfter(run[0]?.takenAt ?? now.at, finish.hoursApart);
   const wantsOneMore = covered && fallOf(run) >= PERHAPS_FALLING && !settledByOneMore(run, finish);

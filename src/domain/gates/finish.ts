@@ -28,7 +28,8 @@ const WARM = 18 as Celsius;
 
 /** The stricter of house and sheet, number by number: a sheet can tighten this gate and never loosen it. */
 export function stricterFinish(sheet: SheetFinish): Finish {
-  const ceiling = sheet.limit !== undefined && sheet.hasSorbate ? CEILING : CEILING_UNNAMED_OR_WITHOUT_SORBATE;
+  const ceiling =
+    sheet.limit !== undefined && sheet.hasSorbate ? CEILING : CEILING_UNNAMED_OR_WITHOUT_SORBATE;
   return {
     limit: Math.min(sheet.limit ?? ceiling, ceiling) as Gravity,
     readings: Math.max(sheet.readings, READINGS),

@@ -34,7 +34,15 @@ export function mustMixed({ readings, stirredSeconds, stirSeconds, range, batch 
 
 function outside(gravity: Gravity, { lowest, highest }: StartRange, batch: Litres): Problem | false {
   const inside = gravity >= lowest && gravity <= highest;
-  return !inside && { code: 'start-outside', gravity, lowest, highest, litresOver: litresOver(gravity, { lowest, highest }, batch) };
+  return (
+    !inside && {
+      code: 'start-outside',
+      gravity,
+      lowest,
+      highest,
+      litresOver: litresOver(gravity, { lowest, highest }, batch),
+    }
+  );
 }
 
 /**

@@ -25,7 +25,10 @@ export function wineStill({ baseline, readings, judgements, now }: Resting): Ver
   const gas = gasGone(judgements, ready);
   return verdictOn(
     [
-      change(baseline, standing(readings).filter(({ takenAt }) => takenAt > baseline.takenAt)),
+      change(
+        baseline,
+        standing(readings).filter(({ takenAt }) => takenAt > baseline.takenAt),
+      ),
       later.length === 0 && {
         code: 'no-reading-since-baseline',
         days: Math.floor((now.at - baseline.takenAt) / (24 * HOUR)),

@@ -1,15 +1,10 @@
 import { balling } from './ground/balling';
 import { giveOrTake, type Interval } from './ground/interval';
+import { BY_PRODUCTS, BY_PRODUCTS_VARY, NOT_SUGAR, NOT_SUGAR_VARIES } from './ground/must-composition';
 import { readingUncertainty } from './reading-uncertainty';
 import { requireWithin } from './ground/require-within';
 import { waterDensity } from './water-density';
 
-/** Acids, minerals and the like: their share of the extract of must, and how far it varies from must to must. */
-const NOT_SUGAR = 0.073;
-const NOT_SUGAR_VARIES = 0.015;
-/** Glycerol and acids that yeast makes, per gram fermented, as the sugar that would weigh on a hydrometer alike. */
-const BY_PRODUCTS = 0.022;
-const BY_PRODUCTS_VARY = 0.01;
 const GRAMS_PER_GRAVITY = 2140;
 
 /** The gravity before the yeast, the gravity now, and the scale that both were read on. */

@@ -12,7 +12,9 @@ const FIRST_TASTE_DAYS = 28;
 export function stand({ bottle }: KitSheet, facts: Facts): Act[] {
   const filled = facts.done['count filled 1'] ?? facts.now;
   const until = hoursAfter(filled.at, UPRIGHT_HOURS);
-  return bottle.closure === 'cork' ? [{ ...base(facts, 'stand upright'), kind: 'wait', until, due: until }] : [];
+  return bottle.closure === 'cork'
+    ? [{ ...base(facts, 'stand upright'), kind: 'wait', until, due: until }]
+    : [];
 }
 
 export const label = (_: KitSheet, facts: Facts): Act[] => [toDo(facts, 'label bottles')];
@@ -22,14 +24,12 @@ export const washUp = (_: KitSheet, facts: Facts): Act[] => [toDo(facts, 'wash u
 /** Laid down, looked at while a mistake would show itself, and tasted once. */
 export function rest(_: KitSheet, facts: Facts): Act[] {
   const from = facts.done['lay down 1'] ?? facts.now;
-  const looks = CLOSURE_LOOK_DAYS.map(
-    (days, index): Act => ({
-      ...base(facts, 'look at closures', index + 1),
-      kind: 'judge',
-      what: 'closures',
-      due: onDay(from, days, facts.freeHour),
-    }),
-  );
+  const looks = CLOSURE_LOOK_DAYS.map((days, index): Act => ({
+    ...base(facts, 'look at closures', index + 1),
+    kind: 'judge',
+    what: 'closures',
+    due: onDay(from, days, facts.freeHour),
+  }));
   const taste: Act = { ...toDo(facts, 'first taste'), due: onDay(from, FIRST_TASTE_DAYS, facts.freeHour) };
   const byDay = [...looks, taste].toSorted((a, b) => (a.due ?? 0) - (b.due ?? 0));
   return [toDo(facts, 'lay down'), ...byDay];

@@ -4,4 +4,7 @@ import type { KitSheet } from '../kit-sheet';
 import type { Act } from '../step';
 
 /** Washing comes before sanitising: nothing sanitises dirt. */
-export const clean = (_: KitSheet, facts: Facts): Act[] => [toDo(facts, 'wash gear'), toDo(facts, 'rinse gear')];
+export const clean = (_: KitSheet, facts: Facts): Act[] => [
+  toDo(facts, 'wash gear'),
+  toDo(facts, 'rinse gear'),
+];

@@ -9,7 +9,9 @@ import type { Act } from '../step';
 /** Dark, still, under airlock; then a first look on the day before bottling. Cloudy is looked at again the next day. */
 export function clear(sheet: KitSheet, facts: Facts): Act[] {
   const since = facts.done[clearingAct(facts)];
-  const looks = facts.judgements.filter(({ what, at }) => what === 'clear' && since !== undefined && at >= since.at);
+  const looks = facts.judgements.filter(
+    ({ what, at }) => what === 'clear' && since !== undefined && at >= since.at,
+  );
   const last = looks.at(-1);
   const planned = since && onDay(since, Math.max(sheet.clearingDays, WEEK) - 1, facts.freeHour);
   const due = last ? onDay(last, 1, facts.freeHour) : planned;
@@ -17,7 +19,12 @@ export function clear(sheet: KitSheet, facts: Facts): Act[] {
     toDo(facts, 'leave to clear', lap(facts)),
     ...addingActsFor(sheet, facts, 'clear'),
     {
-      ...base(facts, 'look through the wine', looks.length + 1, `${String(lap(facts))}.${String(looks.length + 1)}`),
+      ...base(
+        facts,
+        'look through the wine',
+        looks.length + 1,
+        `${String(lap(facts))}.${String(looks.length + 1)}`,
+      ),
       kind: 'judge',
       what: 'clear',
       ...(due === undefined ? {} : { due }),

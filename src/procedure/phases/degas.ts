@@ -5,7 +5,9 @@ import type { Act } from '../step';
 
 /** The sheet's rounds, those the gas test asked for, and one for each time the last gate sent the wine back. */
 export const degas = (sheet: KitSheet, facts: Facts): Act[] =>
-  sheet.degas.first ? stirsOutGas(sheet, facts).filter(({ nth }) => nth > sheet.degas.rounds) : stirsOutGas(sheet, facts);
+  sheet.degas.first
+    ? stirsOutGas(sheet, facts).filter(({ nth }) => nth > sheet.degas.rounds)
+    : stirsOutGas(sheet, facts);
 
 /** Every round of stirring so far. */
 export function stirsOutGas({ degas }: KitSheet, facts: Facts): Act[] {

@@ -31,8 +31,12 @@ function lookForLife(facts: Facts): Act[] {
   const looks = facts.judgements.filter(({ what }) => what === 'foam');
   const nth = looks.length + 1;
   const last = looks.at(-1);
-  const due = last ? hoursAfter(last.at, LOOK_AGAIN_AFTER_HOURS) : hoursAfter(facts.pitched?.at ?? facts.now.at, LOOK_AFTER_HOURS);
-  return isAlive(facts) ? [] : [{ ...base(facts, 'look for life', nth), kind: 'judge', what: 'foam', due, done: false }];
+  const due = last
+    ? hoursAfter(last.at, LOOK_AGAIN_AFTER_HOURS)
+    : hoursAfter(facts.pitched?.at ?? facts.now.at, LOOK_AFTER_HOURS);
+  return isAlive(facts)
+    ? []
+    : [{ ...base(facts, 'look for life', nth), kind: 'judge', what: 'foam', due, done: false }];
 }
 
 const ALIVE_BY = 30;
@@ -50,7 +54,9 @@ function readOnTheWay(sheet: KitSheet, facts: Facts): Act[] {
   const { pitched } = facts;
   if (!pitched || FIRST_READING_DAY >= sheet.dry.minimumDays - 2) return [];
   const due = onDay(pitched, FIRST_READING_DAY, facts.freeHour);
-  const done = readingsOfFerment(facts).some((reading) => (dayOf(facts, momentOf(reading)) ?? 0) >= FIRST_READING_DAY);
+  const done = readingsOfFerment(facts).some(
+    (reading) => (dayOf(facts, momentOf(reading)) ?? 0) >= FIRST_READING_DAY,
+  );
   return [{ ...base(facts, 'read on the way'), kind: 'reading', due, done }];
 }
 
@@ -63,8 +69,15 @@ function moveEarly(sheet: KitSheet, facts: Facts): Act[] {
   const moved = 'siphon off 1' in facts.done;
   const due = newest ? onDay(momentOf(newest), 1, facts.freeHour) : facts.now.at;
   return [
-    { ...base(facts, 'read for the move', taken.length + 1), kind: 'reading', due: due as Instant, done: ready || moved },
-    ...movingActs(facts, 1).map((act): Act => (act.step === 'siphon off' ? { ...act, check: 'low enough to move' } : act)),
+    {
+      ...base(facts, 'read for the move', taken.length + 1),
+      kind: 'reading',
+      due: due as Instant,
+      done: ready || moved,
+    },
+    ...movingActs(facts, 1).map((act): Act =>
+      act.step === 'siphon off' ? { ...act, check: 'low enough to move' } : act,
+    ),
     toDo(facts, 'close with airlock', 2),
   ];
 }

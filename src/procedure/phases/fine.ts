@@ -14,7 +14,8 @@ export function fine(sheet: KitSheet, facts: Facts): Act[] {
       ...base(facts, 'take wine temperature'),
       kind: 'temperature',
       of: 'wine',
-      done: begun || ('take wine temperature 1' in facts.done && judge('warm enough to fine', sheet, facts).open),
+      done:
+        begun || ('take wine temperature 1' in facts.done && judge('warm enough to fine', sheet, facts).open),
     },
     ...sachets.flatMap((sachet) =>
       sachet.contents.includes('sweetening pack')

@@ -24,7 +24,9 @@ export function mix(sheet: KitSheet, facts: Facts): Act[] {
 
 /** Once, and again for each time the gate sent the must back. */
 const stirAndRead = (facts: Facts): Act[] =>
-  Array.from({ length: timesReturned(facts, 'proving mixed') + 1 }, (_, index) => index + 1).flatMap((nth): Act[] => [
-    toStir(facts, 'stir must', STIR_MUST_SECONDS, nth),
-    { ...base(facts, 'read start', nth), kind: 'reading' },
-  ]);
+  Array.from({ length: timesReturned(facts, 'proving mixed') + 1 }, (_, index) => index + 1).flatMap(
+    (nth): Act[] => [
+      toStir(facts, 'stir must', STIR_MUST_SECONDS, nth),
+      { ...base(facts, 'read start', nth), kind: 'reading' },
+    ],
+  );

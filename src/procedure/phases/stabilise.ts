@@ -23,7 +23,10 @@ function knocks(sheet: KitSheet, facts: Facts): Act[] {
   const stirs = Array.from({ length: rushes }, (_, index) =>
     toStir(facts, 'stir out gas', sheet.degas.seconds, KNOCK_STIRS_FROM + index, sheet.degas.reverseSeconds),
   );
-  return [...stirs, { ...base(facts, 'knock the surface', answers.length + 1), kind: 'judge', what: 'rush', done: calm }];
+  return [
+    ...stirs,
+    { ...base(facts, 'knock the surface', answers.length + 1), kind: 'judge', what: 'rush', done: calm },
+  ];
 }
 
 /** Numbers of the stirs that a knock calls for, apart from the sheet's own rounds. */

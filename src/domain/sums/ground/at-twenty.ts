@@ -1,11 +1,7 @@
 import { brixFromGravity } from '../brix-from-gravity';
-import { ethanolWaterDensity } from '../ethanol-water-density';
 import { extractPerAlcohol } from './balling';
-import { icumsaDensity, icumsaWater } from './icumsa-density';
 import { rootBetween } from './root-between';
-
-/** Mass fractions of alcohol and of extract. */
-type Liquid = { alcohol: number; extract: number };
+import { tabarie, type Liquid } from './tabarie';
 
 const DENSEST: Liquid = { alcohol: 0, extract: 0.45 };
 const LIGHTEST: Liquid = { alcohol: 0.35, extract: 0 };
@@ -32,12 +28,6 @@ function fermentingFrom(start: number): readonly Liquid[] {
   return [DENSEST, must, { alcohol: must.extract / extractPerAlcohol(brix), extract: 0 }, LIGHTEST];
 }
 
-/** Tabarié's relation, at any temperature: alcohol and extract each shift the density from that of their own water. */
-function relativeDensity({ alcohol, extract }: Liquid, celsius: number): number {
-  const lighter = alcohol === 0 ? 1 : ethanolWaterDensity(alcohol, celsius) / ethanolWaterDensity(0, celsius);
-  return extract === 0 ? lighter : lighter + icumsaDensity(extract, celsius) / icumsaWater(celsius) - 1;
-}
-
 const between = (from: Liquid, to: Liquid, share: number): Liquid => ({
   alcohol: from.alcohol + (to.alcohol - from.alcohol) * share,
   extract: from.extract + (to.extract - from.extract) * share,
@@ -49,9 +39,9 @@ const between = (from: Liquid, to: Liquid, share: number): Liquid => ({
  */
 export function atTwenty(relative: number, celsius: number, start?: number): number {
   const path = start === undefined ? UNKNOWN : fermentingFrom(start);
-  const next = path.findIndex((liquid, place) => place > 0 && relativeDensity(liquid, celsius) <= relative);
+  const next = path.findIndex((liquid, place) => place > 0 && tabarie(liquid, celsius) <= relative);
   const [from, to] = [path[next - 1], path[next]];
   if (!from || !to) throw new RangeError(`no wine or must is ${relative} times as dense as water`);
-  const off = (share: number) => relativeDensity(between(from, to, share), celsius) - relative;
-  return relativeDensity(between(from, to, rootBetween(off, 0, 1)), 20);
+  const off = (share: number) => tabarie(between(from, to, share), celsius) - relative;
+  return tabarie(between(from, to, rootBetween(off, 0, 1)), 20);
 }

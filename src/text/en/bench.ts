@@ -1,0 +1,278 @@
+import type { Judged } from '../../domain/judgement';
+import type { Problem } from '../../domain/problem';
+import type { Contents } from '../../procedure/contents';
+import type { Act } from '../../procedure/step';
+
+/** What each pad says; the same words work when they are spoken. */
+const pads = {
+  done: 'that is done',
+  yes: 'yes it is',
+  no: 'no it is not',
+  'start clock': 'start the clock',
+  'wait a moment': 'wait a moment',
+  'go on': 'go on now',
+  'one more minute': 'one more minute',
+  'finish stirring': 'finish stirring',
+  'new reading': 'new reading',
+  'gas test': 'test for gas',
+  look: 'look at the wine',
+  why: 'why is that',
+  'close why': 'that is enough',
+  back: 'one step back',
+  'read back': 'read it back',
+  wrong: 'something went wrong',
+};
+export type Command = keyof typeof pads;
+
+const contents: Record<Contents, string> = {
+  bentonite: 'bentonite, a clay',
+  yeast: 'yeast',
+  nutrient: 'food for the yeast',
+  oak: 'oak',
+  sulphite: 'sulphite',
+  sorbate: 'sorbate',
+  'silica finings': 'silica finings',
+  'shellfish finings': 'finings from shellfish',
+  'fish finings': 'finings from fish',
+  'gelatine finings': 'gelatine finings',
+  'sweetening pack': 'sugar and juice to sweeten',
+};
+
+type LitresAct = Extract<Act, { kind: 'litres' }>;
+const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string) => string }> = {
+  brim: {
+    label: 'What the vessel holds, full to the brim',
+    hint: (suggested) => `Foam needs room: about ${suggested} is comfortable for this batch.`,
+  },
+  must: { label: 'Where the surface stands now', hint: (suggested) => `The mark for this batch is at ${suggested}.` },
+  wine: { label: 'How much wine arrived', hint: (suggested) => `There was ${suggested} before. What is missing stayed with the sediment.` },
+  'top-up': { label: 'How much you topped up with', hint: () => 'Nothing added counts as 0.' },
+};
+
+/** The ways back from a gate, by the clause that sends the wine there. */
+const ways: Partial<Record<Problem['code'], string>> = {
+  'under-stirred': 'stir it again',
+  'no-start-reading': 'stir and read again',
+  'start-outside': 'stir and read again',
+  gassy: 'stir out more gas',
+  cloudy: 'leave it to clear',
+  'still-moving': 'let it ferment on',
+  'no-baseline': 'top up and read again',
+};
+
+/** What may be done while the next act has not come due. */
+const meanwhile: Partial<Record<string, string>> = {
+  ferment: 'Keep it warm and closed. You may look through the wall at any time, and take a reading whenever you like.',
+  clear: 'Leave it still, dark and closed. Keep the airlock full of water.',
+  stand: 'Leave the bottles upright, so that the corks grip before they lie down.',
+  rest: 'Keep the bottles cool, dark and still. If a closure rises, say so here at once.',
+};
+
+const askedFor: Record<Judged, string> = {
+  foam: 'look for life',
+  rush: 'knock the surface',
+  gas: 'test for gas',
+  clear: 'look at the wine',
+  closures: 'look at the closures',
+};
+
+/** Every word of the screens that lead through a batch. */
+export const bench = {
+  pads,
+  contents,
+  litres,
+  meanwhile,
+  askedFor,
+
+  where: {
+    label: 'Where we are',
+    act: (nth: number, of: number) => `act ${nth} of ${of}`,
+    edge: (nth: number, of: number) => `Stage ${nth} of ${of}`,
+    gate: 'gate',
+  },
+  nav: { label: 'Leave this act', home: 'all batches', journal: 'journal' },
+  keys: { space: 'space' },
+  pressLabel: 'What you can say or press',
+
+  careful: 'Before you start',
+  allergen: 'Allergen',
+  fromTheSheet: 'From your kit sheet',
+  notTaken: 'That was not taken',
+  heldBecause: 'Held for now',
+  why: 'Why is that?',
+  right: 'Right?',
+  answerThis: 'Answer this one too, then go on.',
+  yes: 'Yes',
+  no: 'No',
+
+  sachet: {
+    count: (count: number) => (count === 1 ? 'one sachet' : `all ${count} sachets`),
+    printed: 'Printed on it',
+    grams: (grams: string) => `${grams} each`,
+    dissolve: 'Dissolve it first in a little of the wine or water.',
+    say: (printed: string) => `Say the name on the sachet: “${printed}”. Right?`,
+    picture: (printed: string) => `A sachet, printed: ${printed}`,
+  },
+  sureFilled: 'Every bottle filled and closed: this cannot be taken back. Right?',
+
+  clock: {
+    notStarted: (duration: string) => `${duration} by the clock`,
+    left: 'left',
+    paused: 'The clock is held.',
+    timeUp: 'Time is up.',
+    late: (duration: string) => `Time was up ${duration} ago.`,
+    turnFirst: 'Bottom to top, the first way round.',
+    turnOther: 'Now the other way round.',
+    nextTurn: (duration: string) => `Next turn in ${duration}.`,
+    untilDone: 'Wait until the clock has run.',
+    spoken: (left: string) => `${left} left on the clock`,
+  },
+
+  account: {
+    list: 'Tick each one that is in front of you',
+    missing: (printed: string) => `Not found: ${printed}. Right?`,
+    all: 'All are there.',
+    left: (count: number) => (count === 1 ? 'one still to find' : `${count} still to find`),
+  },
+
+  reading: {
+    title: 'A new reading',
+    sample: 'Warmth of the sample',
+    sampleHint: 'Thermometer in the sample jar, first of all.',
+    reading: 'What the hydrometer shows',
+    readingHint: 'Eye level with the surface, at its flat part. 996, 0.996 or 0,996.',
+    wine: 'Warmth of the wine itself',
+    wineHint: 'In its vessel, not in the jar.',
+    degassed: 'Was the gas shaken out of the sample?',
+    returned: 'Did the sample go back, from a sanitised jar?',
+    more: 'It was taken earlier',
+    takenAt: 'When it was taken',
+    takenHint: 'Leave this empty if you read it just now.',
+    corrected: (read: string, sample: string, gravity: string) => `${read} read at ${sample} is ${gravity} at 20 °C.`,
+    asRead: (read: string) => `${read}. Right?`,
+    spoken: (read: string) => `“${read}”`,
+    wineIs: (wine: string) => `The wine itself is at ${wine}.`,
+    gassy: 'The gas was not shaken out, so it will be shown but not counted.',
+    kept: 'The sample did not go back.',
+    earlier: (when: string) => `Taken ${when}.`,
+    picture: 'A hydrometer in its jar: read at the flat of the surface, not at the rim that climbs the glass',
+  },
+
+  temperature: {
+    must: 'Warmth of the must',
+    wine: 'Warmth of the wine',
+    right: (temperature: string) => `${temperature}. Right?`,
+    range: (lowest: string, highest: string) => `The yeast wants ${lowest} to ${highest}.`,
+    atLeast: (lowest: string) => `It should be ${lowest} or warmer.`,
+  },
+  litresRight: (litres: string) => `${litres}. Right?`,
+  filled: {
+    label: 'Bottles filled and closed',
+    hint: (wanted: string) => `The wine should make about ${wanted}.`,
+    right: (filled: string) => `${filled} bottles. Right?`,
+  },
+  bottles: {
+    bottles: 'Bottles, sound and clean',
+    closures: 'Closures to go with them',
+    hint: (wanted: string) => `The wine makes about ${wanted} bottles.`,
+    closuresHint: 'A few more than bottles: some go astray.',
+    threaded: 'Do the bottles have a screw thread?',
+    right: (bottles: string, closures: string) => `${bottles} bottles and ${closures} closures. Right?`,
+  },
+
+  instrument: {
+    division: 'From one fine line to the next it is',
+    fine: '0.001',
+    coarse: '0.002',
+    calibration: 'The temperature printed on it is',
+    twenty: '20 °C (68 °F)',
+    sixty: '15.56 °C (60 °F)',
+    water: 'What it shows in plain water',
+    waterHint: 'Close to 1.000. What it is off by is taken off every reading from now on.',
+    celsius: 'Warmth of that water',
+    right: (water: string, celsius: string) => `${water} in water at ${celsius}. Right?`,
+    scale: (division: string) => `A piece of scale with a line at every ${division}`,
+  },
+
+  waiting: {
+    title: (when: string) => `Next, ${when}`,
+    today: 'later today',
+    tomorrow: 'tomorrow',
+    inDays: (days: string) => `in ${days}`,
+    next: 'Then',
+    meanwhile: 'Until then',
+  },
+
+  gate: {
+    notYet: 'Not yet.',
+    open: 'It is so.',
+    opens: {
+      'proving mixed': 'It is mixed.',
+      'proving dry': 'It is finished.',
+      'proving gas-free': 'The gas is out.',
+      'proving clear': 'It is bright.',
+      'proving still': 'It is still.',
+    },
+    also: 'Also',
+    earliest: 'Earliest',
+    earliestNow: 'As soon as this is put right: time is not what it waits for.',
+    tonight: 'Tonight',
+    forward: 'The only way on from here is through this gate.',
+    readings: 'Readings',
+    noReadings: 'No reading yet.',
+    lower: 'lower is later',
+    limit: (limit: string) => `finished: ${limit} or lower`,
+    start: (lowest: string, highest: string) => `the sheet: ${lowest} to ${highest}`,
+    baseline: (baseline: string) => `unchanged from ${baseline}`,
+    line: (count: number) => `Number line with ${count === 1 ? 'one reading' : `${count} readings`}. The table below holds the same.`,
+    beforeYeast: 'before the yeast',
+    today: 'today',
+    readAs: (read: string, sample: string) => `${read} at ${sample}`,
+    marks: {
+      counted: 'counted',
+      earlier: 'earlier',
+      cold: 'not counted: the wine was cold',
+      gassy: 'not counted: gas in the sample',
+      struck: 'struck: it was wrong',
+    },
+    columns: { when: 'When', gravity: 'At 20 °C', read: 'As read', wine: 'Wine', counts: 'Counts' },
+    passes: (passes: number) =>
+      passes === 0 ? 'No quiet test yet: two in a row are wanted.' : passes === 1 ? 'One quiet test. One more.' : 'Two quiet tests in a row.',
+    judging: { gas: 'Gas test', clear: 'A look at the wine' },
+  },
+  ways,
+
+  strike: {
+    button: 'that reading was wrong',
+    buttonOf: (gravity: string, when: string) => `That reading was wrong: ${gravity}, ${when}`,
+    reason: 'What was wrong with it?',
+    hint: 'It stays in sight, struck through, and no longer counts.',
+    strike: 'strike this reading',
+    keep: 'leave it as it is',
+  },
+
+  end: {
+    title: 'End this batch',
+    how: 'How does it end?',
+    ends: {
+      'kept unbottled': 'Kept, without bottling',
+      discarded: 'Thrown away',
+      'left the guide': 'I go on without the guide',
+    },
+    reason: 'Why, in your words',
+    hint: 'A few words: they stay in the journal for good.',
+    leaving:
+      'Without its readings nobody knows whether it will burst a bottle. Keep it cold, upright and contained, and drink it within weeks. Follow the maker’s sheet and your local rules.',
+    end: 'end this batch',
+    ended: 'This batch has come to its end.',
+  },
+
+  drawing: {
+    bucket: (litres: string) => `The fermenting bucket, filled to ${litres}`,
+    carboy: (litres: string) => `The glass vessel, filled to ${litres}`,
+    bottles: (count: number) => `${count} bottles`,
+    thermometer: 'A thermometer',
+    tub: 'A tub of water with a spoon in it',
+    jar: 'A small jar of wine',
+  },
+};

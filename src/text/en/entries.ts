@@ -1,0 +1,90 @@
+import type { Reading } from '../../domain/reading';
+import type { Gate, Place } from '../../procedure/phase';
+import type { BatchEvent, EventOf, EventType } from '../../workflow/batch-event';
+import type { Formats } from '../formats';
+
+/** What a line of the journal needs beside its event: how numbers are written, and what things are called. */
+export type EntryWords = {
+  formats: Formats;
+  /** An act in its own words, from its id. */
+  act: (id: string) => string;
+  gate: (gate: Gate) => string;
+  place: (place: Place) => string;
+  /** A question that was judged, with the answer that was given. */
+  answer: (event: EventOf<'judged'>) => string;
+  /** The reading that an entry recorded, where it recorded one. */
+  reading: (entry: number) => Reading | undefined;
+  /** Where a gate's remedy leads to. */
+  back: (event: EventOf<'sent back'>) => string;
+};
+
+type Line<Type extends EventType> = (event: EventOf<Type>, words: EntryWords, entry: number) => string;
+
+const quoted = (words: string): string => `“${words.replace(/\.$/, '')}”`;
+
+const numbered = (entries: readonly number[], { formats, reading }: EntryWords): string =>
+  formats.list(
+    entries.map((entry) => {
+      const known = reading(entry);
+      return known ? `${formats.gravity(known.gravity)} (entry ${String(entry)})` : `entry ${String(entry)}`;
+    }),
+  );
+
+/** A journal's lines, one for each type of event. */
+const lines: { [Type in EventType]: Line<Type> } = {
+  'act done': ({ act }, words) => `Done: ${words.act(act)}`,
+  'sachets accounted': ({ missing }, { formats }) =>
+    missing.length === 0 ? 'Every sachet of the sheet was in the box.' : `Not in the box: ${formats.list(missing)}.`,
+  'instrument checked': ({ division, calibratedAt, waterReading, waterCelsius }, { formats }) =>
+    `Hydrometer: a line every ${division === 10 ? '0.001' : '0.002'}, made for ${String(calibratedAt)} °C. In plain water of ${formats.celsius(waterCelsius)} it showed ${formats.gravity(waterReading)}.`,
+  'litres measured': ({ act, litres }, words) => `${words.act(act)} It came to ${words.formats.litres(litres)}.`,
+  'bottles counted': ({ bottles, closures, threaded }, { formats }) =>
+    `Counted ${formats.count(bottles)} sound bottles ${threaded ? 'with a screw thread' : 'without a thread'} and ${formats.count(closures)} closures.`,
+  'filled counted': ({ filled }, { formats }) => `Filled and closed ${formats.count(filled)} bottles.`,
+  'temperature taken': ({ act, celsius }, words) => `${words.act(act)} It was ${words.formats.celsius(celsius)}.`,
+  'reading taken': readingLine,
+  judged: (event, words) => words.answer(event),
+  'clock started': ({ act }, words) => `The clock started for ${quoted(words.act(act))}.`,
+  'clock paused': ({ act }, words) => `The clock was held for ${quoted(words.act(act))}.`,
+  'clock resumed': ({ act }, words) => `The clock went on for ${quoted(words.act(act))}.`,
+  'clock extended': ({ act, seconds }, words) =>
+    `The clock got ${words.formats.duration(seconds)} more for ${quoted(words.act(act))}.`,
+  'gate passed': ({ gate, rules, readings }, words) =>
+    `Gate passed: ${words.gate(gate)} Judged by the house rules, edition ${String(rules)}${
+      readings.length > 0 ? `, on ${numbered(readings, words)}` : ''
+    }.`,
+  'sent back': (event, words) => words.back(event),
+  'reading struck': ({ entry, reason }) => `The reading of entry ${String(entry)} was struck: ${reason}`,
+  noted: ({ text }) => `Note: ${text}`,
+  ended: ({ end, reason }, words) => `${words.place(end)}: ${reason}`,
+};
+
+function readingLine({ reading, sampleCelsius, wineCelsius, degassed, returned }: EventOf<'reading taken'>, words: EntryWords, entry: number): string {
+  const { formats } = words;
+  const corrected = words.reading(entry);
+  return [
+    `Read ${formats.gravity(reading)} in a sample of ${formats.celsius(sampleCelsius)}${
+      corrected ? `: corrected, ${formats.gravity(corrected.gravity)}` : ''
+    }.`,
+    `The wine itself was ${formats.celsius(wineCelsius)}.`,
+    degassed ? 'The sample was degassed' : 'The sample still held gas',
+    returned ? 'and went back.' : 'and was not poured back.',
+  ].join(' ');
+}
+
+const ways: Record<BatchEvent['how'], string> = {
+  touch: 'by touch',
+  key: 'by key',
+  voice: 'by voice',
+  timer: 'by the clock',
+  import: 'brought in',
+};
+
+export const entries = {
+  /** The plain sentence of one event. */
+  line: (event: BatchEvent, words: EntryWords, entry: number): string =>
+    (lines[event.type] as Line<EventType>)(event, words, entry),
+  sentBack: (gate: string, to: string) => `${gate} Not yet: back to ${quoted(to)}.`,
+  answered: (question: string, answer: string) => `${question} ${answer}.`,
+  ways,
+};

@@ -1,0 +1,178 @@
+import type { TemperatureScale } from '../../domain/temperature';
+import type { VolumeUnit } from '../../domain/volume';
+import type { Preferences } from '../../domain/preferences';
+import type { AddingPhase } from '../../procedure/contents';
+import type { KitSheet } from '../../procedure/kit-sheet';
+import { entries } from './entries';
+import { help } from './help';
+import { safety } from './safety';
+
+/** The words of the screens around the bench: opening, start, journal, settings, help, safety. */
+
+const volumes: Record<VolumeUnit, string> = {
+  litres: 'Litres',
+  'US gallons': 'US gallons',
+  'imperial gallons': 'Imperial gallons',
+};
+
+const temperatures: Record<TemperatureScale, string> = {
+  '°C': 'Degrees Celsius (°C)',
+  '°F': 'Degrees Fahrenheit (°F)',
+};
+
+const themes: Record<Preferences['theme'], string> = {
+  device: 'As the device has it',
+  light: 'Light, for the day',
+  dark: 'Dark, for the cellar',
+};
+
+const goesIn: Record<AddingPhase, string> = {
+  mix: 'goes in while mixing',
+  pitch: 'goes on last, when the must is warm',
+  ferment: 'goes in during fermentation',
+  stabilise: 'goes in only when fermentation is proven over',
+  fine: 'goes in when the gas is out',
+  clear: 'goes in while it clears',
+  bottle: 'goes in before bottling',
+};
+
+const closures: Record<KitSheet['bottle']['closure'], string> = {
+  cork: 'corks',
+  'screw cap': 'screw caps',
+  'crown cap': 'crown caps',
+};
+
+export const screens = {
+  title: (screen: string) => `${screen} · Fallbright`,
+
+  nav: {
+    label: 'Around the app',
+    home: 'All batches',
+    settings: 'Settings',
+    help: 'Help',
+    safety: 'Safety card',
+  },
+
+  missing: {
+    title: 'Nothing here',
+    home: 'Go to all batches',
+  },
+
+  trouble: {
+    unforeseen: 'Something in Fallbright tripped. What you recorded is kept; if the screen looks wrong, load the page again.',
+    dismiss: 'Close this message',
+    loading: 'Looking up your batches.',
+    opening: 'Opening the batch.',
+  },
+
+  opening: {
+    title: 'Fallbright',
+    batches: 'Your batches',
+    what: 'Fallbright leads you from a boxed juice kit to bottles laid down, one act at a time, with your hands in the work. It holds you back before whatever cannot be undone until your own readings say that it is time.',
+    first: 'Nothing is started yet. Have the box and its sheet beside you.',
+    start: 'Start a batch',
+    bringIn: 'Bring in a batch file',
+    broughtIn: (name: string) => `${name} is here again, with all that it had recorded.`,
+    running: 'Under way',
+    ended: 'Ended',
+    kitAndStyle: (kit: string, style: string) => `${kit}, ${style}`,
+    noYeastYet: 'no yeast yet',
+    urgency: { late: 'Late', now: 'Now', later: 'Next', ended: 'Ended' },
+    when: (urgency: 'late' | 'now' | 'later' | 'ended', atGate: boolean, when: string) =>
+      urgency === 'later' ? (atGate ? `${when}, at the earliest` : when) : atGate ? `since ${when}` : `It was due ${when}.`,
+    endedOn: (date: string) => `It ended on ${date}.`,
+    progress: (place: string, nth: number, of: number) => `${place}: stage ${nth} of ${of}`,
+    journal: 'journal',
+    journalOf: (name: string) => `Journal of ${name}`,
+    held: 'This batch could not be read to its end. Nothing is lost: keep it as a file, and it can be looked into.',
+    keepFile: 'Keep it as a file',
+    persisted: 'The browser has promised to keep your batches until you delete them.',
+    notPersisted:
+      'The browser may clear your batches when space runs short. Keep a file of each from its journal, or put Fallbright on the home screen.',
+  },
+
+  start: {
+    title: 'Start a batch',
+    which: 'Which kit is in the box?',
+    fromFile: 'Use a sheet from a file',
+    fileRefused: 'That sheet was not taken',
+    fileTaken: (name: string) => `${name} was read and is chosen.`,
+    edition: (edition: string) => `edition ${edition}`,
+    promises: (kit: string) => `What ${kit} promises`,
+    batch: 'Batch',
+    bottles: 'Bottles',
+    bottleCount: (count: string, millilitres: string, closure: KitSheet['bottle']['closure']) =>
+      `about ${count} of ${millilitres} ml, and ${closures[closure]}`,
+    gravity: 'Gravity at the start',
+    between: (lowest: string, highest: string) => `between ${lowest} and ${highest}`,
+    dry: 'Finished fermenting at',
+    orLower: (limit: string, readings: string, hours: string) =>
+      `${limit} or lower, in ${readings} readings at least ${hours} apart`,
+    stabilise: 'Stabilise on',
+    bottle: 'Bottle on',
+    dayAndDate: (day: string, date: string) => `${day}, ${date}`,
+    counting: 'Counted as if the yeast went in today: the day of the yeast is day 0. Your readings may move these days later, never earlier.',
+    sachets: 'Sachets it will want',
+    sachet: (printed: string, count: number) => (count === 1 ? printed : `${printed}, ${count} of them`),
+    holds: (what: string) => `holds ${what}`,
+    goesIn,
+    allergen: (allergen: string) => `contains ${allergen}: it goes on the label`,
+    sheet: 'The sheet itself',
+    keepSheet: 'Keep this sheet as a file',
+    yours: 'Yours',
+    name: 'What do you call this batch?',
+    nameHint: 'Something to know it by on the shelf.',
+    nameMissing: 'Give the batch a name, so that you can tell it from the next.',
+    suggestion: (kit: string, month: string) => `${kit}, ${month}`,
+    freeHour: 'At what hour are you usually free?',
+    freeHourHint: 'Readings and checks fall due at this hour.',
+    begin: 'begin this batch',
+  },
+
+  journal: {
+    title: 'Journal',
+    of: (name: string) => `Journal of ${name}`,
+    back: 'Back to the bench',
+    newestFirst: 'Newest first',
+    oldestFirst: 'Oldest first',
+    order: 'Order',
+    empty: 'Nothing is recorded yet. The first act will be the first line.',
+    entry: (entry: number) => `entry ${entry}`,
+    beforeYeast: 'before the yeast',
+    backDated: (when: string) => `told later: it was taken ${when}`,
+    struck: 'struck',
+    note: 'Add a note',
+    noteHint: 'Smell, taste, weather, a doubt: whatever you would want to know next time.',
+    write: 'write it down',
+    noteMissing: 'There is nothing in the note yet.',
+    noted: 'The note is in the journal.',
+    keep: 'Keep and delete',
+    keepHint: 'One file holds the whole batch: its sheet, every entry, every correction.',
+    keepFile: 'Keep it as a file',
+    remove: 'Delete this batch',
+    removeHint: 'Deleting cannot be undone. Keep it as a file first, and it can come back.',
+    removeName: (name: string) => `To delete it, type its name: ${name}`,
+    removeNow: 'delete for good',
+    removeStay: 'keep the batch',
+    nameDiffers: 'That is not the name of this batch, so nothing was deleted.',
+    entries,
+  },
+
+  settings: {
+    title: 'Settings',
+    saved: 'Kept on this device.',
+    volume: 'Volumes',
+    volumes,
+    temperature: 'Temperatures',
+    temperatures,
+    freeHour: 'The hour you are usually free',
+    freeHourHint: 'For batches that you start from now on.',
+    theme: 'How it looks',
+    themes,
+  },
+
+  help,
+  safety,
+
+  hour: (hour: number) => `${String(hour).padStart(2, '0')}:00`,
+};

@@ -1,0 +1,125 @@
+import { relativeDensity, type Gravity } from '../domain/gravity';
+import type { Preferences } from '../domain/preferences';
+import { onScale } from '../domain/temperature';
+import type { Celsius, Instant, Litres } from '../domain/unit';
+import { inUnit } from '../domain/volume';
+import { units as english } from './en/units';
+
+/** Numbers as this maker reads them: their units, their language, their clock. Every quantity comes with its unit. */
+export type Formats = {
+  /** "0.994"; a fourth decimal only where it is not a whole thousandth. */
+  gravity: (gravity: Gravity) => string;
+  /** A gravity digit by digit, to be read back: "zero point nine nine four". */
+  spokenGravity: (gravity: Gravity) => string;
+  celsius: (celsius: Celsius) => string;
+  /** "21 degrees Celsius". */
+  spokenCelsius: (celsius: Celsius) => string;
+  litres: (litres: Litres) => string;
+  grams: (grams: number) => string;
+  bar: (bar: number) => string;
+  count: (count: number) => string;
+  duration: (seconds: number) => string;
+  hours: (hours: number) => string;
+  days: (days: number) => string;
+  dayNumber: (day: number) => string;
+  date: (instant: Instant) => string;
+  dateTime: (instant: Instant) => string;
+  dayAndTime: (instant: Instant) => string;
+  list: (items: readonly string[]) => string;
+};
+
+/** `timeZone` is an IANA name; the device's own where it is left out. */
+export type FormatsInput = {
+  preferences: Pick<Preferences, 'volume' | 'temperature'>;
+  language: string;
+  timeZone?: string;
+};
+
+type UnitWords = typeof english;
+
+const UNIT_WORDS: Partial<Record<string, UnitWords>> = { en: english };
+
+/** How this maker's numbers, volumes and moments are written. */
+export function formatsFor({ preferences, language, timeZone }: FormatsInput): Formats {
+  const words = UNIT_WORDS[language.split('-')[0] ?? ''] ?? english;
+  const locale = language === 'en' ? 'en-GB' : language;
+  return { ...quantities(locale, words, preferences), ...spans(locale, words), ...moments(locale, words, timeZone) };
+}
+
+function quantities(locale: string, words: UnitWords, { volume, temperature }: FormatsInput['preferences']) {
+  const number = (value: number, options: Intl.NumberFormatOptions): string =>
+    new Intl.NumberFormat(locale, options).format(value);
+  const named = (value: number, decimals: number, { one, other }: { one: string; other: string }): string => {
+    const options = { maximumFractionDigits: decimals };
+    const rule = new Intl.PluralRules(locale, options).select(value);
+    return `${number(value, options)} ${rule === 'one' ? one : other}`;
+  };
+  const degrees = (celsius: Celsius): string => number(onScale(celsius, temperature), { maximumFractionDigits: 1 });
+  const gravity = (value: Gravity): string =>
+    number(relativeDensity(value), { minimumFractionDigits: 3, maximumFractionDigits: 4 });
+  return {
+    gravity,
+    spokenGravity: (value: Gravity) => spelled(gravity(value), words),
+    celsius: (celsius: Celsius) => `${degrees(celsius)} ${temperature}`,
+    spokenCelsius: (celsius: Celsius) => `${degrees(celsius)} ${words.degrees[temperature]}`,
+    litres: (litres: Litres) => {
+      const value = inUnit(litres, volume);
+      return named(value, Math.abs(value) < 1 ? 2 : 1, words.volume[volume]);
+    },
+    grams: (grams: number) => number(grams, { ...long('gram'), maximumFractionDigits: 1 }),
+    bar: (bar: number) => `${number(bar, { maximumFractionDigits: 1 })} bar`,
+    count: (count: number) => number(count, { maximumFractionDigits: 0 }),
+  };
+}
+
+const long = (unit: string): Intl.NumberFormatOptions => ({ style: 'unit', unit, unitDisplay: 'long' });
+
+const spelled = (number: string, { digits, point }: UnitWords): string =>
+  [...number].map((character) => digits[Number(character)] ?? point).join(' ');
+
+const LARGEST_FIRST = [
+  ['day', 86_400],
+  ['hour', 3600],
+  ['minute', 60],
+  ['second', 1],
+] as const;
+
+function spans(locale: string, words: UnitWords) {
+  const unit = (value: number, name: string, decimals = 0): string =>
+    new Intl.NumberFormat(locale, { ...long(name), maximumFractionDigits: decimals }).format(value);
+  const list = (items: readonly string[]): string =>
+    new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
+  return {
+    list,
+    hours: (hours: number) => unit(hours, 'hour', 1),
+    days: (days: number) => unit(days, 'day'),
+    dayNumber: (day: number) => words.dayNumber(String(day)),
+    duration: (seconds: number) => list(parts(seconds).map(([name, value]) => unit(value, name))),
+  };
+}
+
+/** The two largest parts of a span: minutes and seconds, hours and minutes, days and hours. Nothing left is 0 seconds. */
+function parts(seconds: number): [string, number][] {
+  const whole = Math.max(0, Math.round(seconds));
+  const found = LARGEST_FIRST.findIndex(([, size]) => whole >= size);
+  const pair = LARGEST_FIRST.slice(found < 0 ? -1 : found).slice(0, 2);
+  const [large, small] = pair;
+  if (!large || !small) return [['second', whole]];
+  const rest = Math.floor((whole % large[1]) / small[1]);
+  return [[large[0], Math.floor(whole / large[1])], ...(rest > 0 ? [[small[0], rest] as [string, number]] : [])];
+}
+
+function moments(locale: string, words: UnitWords, timeZone: string | undefined) {
+  const zone = timeZone === undefined ? {} : { timeZone };
+  const written = (options: Intl.DateTimeFormatOptions): ((instant: Instant) => string) => {
+    const format = new Intl.DateTimeFormat(locale, { ...options, ...zone });
+    return (instant) => format.format(instant);
+  };
+  const day = written({ weekday: 'long', day: 'numeric', month: 'long' });
+  const time = written({ timeStyle: 'short' });
+  return {
+    date: written({ dateStyle: 'long' }),
+    dateTime: written({ dateStyle: 'long', timeStyle: 'short' }),
+    dayAndTime: (instant: Instant) => words.about(day(instant), time(instant)),
+  };
+}
