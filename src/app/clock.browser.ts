@@ -1,6 +1,6 @@
 import type { Moment } from '../domain/calendar';
 import type { Instant } from '../domain/unit';
-import type { WallClock } from '../ui/ports';
+import type { WallClock } from './ports';
 
 const SECOND = 1000;
 

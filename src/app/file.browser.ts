@@ -1,5 +1,5 @@
 import { ProblemError } from '../domain/problem';
-import type { Files } from '../ui/ports';
+import type { Files } from './ports';
 
 /** A kit sheet or a batch is some hundreds of kilobytes at most; a video picked by mistake is not read at all. */
 const LARGEST = 8_000_000;

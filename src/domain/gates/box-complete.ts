@@ -25,8 +25,8 @@ export const boxComplete = ({ missing, instrument, brim, batch }: Box): Verdict 
     brim !== undefined && roomFor(brim, batch) < REFUSED_BELOW && { code: 'vessel-too-small', brim, batch },
   ]);
 
-/** How many times the batch fits, to a thousandth: a vessel is not measured more finely. */
-const roomFor = (brim: Litres, batch: Litres): number => Math.round((brim / batch) * 1000) / 1000;
+/** How many times the batch fits, rounded so that 24.84 L of 23 L is exactly 1.08 in floating point too. */
+const roomFor = (brim: Litres, batch: Litres): number => Math.round((brim / batch) * 1e6) / 1e6;
 
 /** Whether foam may reach the lid of this vessel, though the batch fits. */
 export const isTight = (brim: Litres, batch: Litres): boolean => roomFor(brim, batch) < TIGHT_BELOW;

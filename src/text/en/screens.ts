@@ -114,7 +114,6 @@ export const screens = {
     counting: 'Counted as if the yeast went in today: the day of the yeast is day 0. Your readings may move these days later, never earlier.',
     sachets: 'Sachets it will want',
     sachet: (printed: string, count: number) => (count === 1 ? printed : `${printed}, ${count} of them`),
-    holds: (what: string) => `holds ${what}`,
     goesIn,
     allergen: (allergen: string) => `contains ${allergen}: it goes on the label`,
     sheet: 'The sheet itself',
@@ -174,5 +173,7 @@ export const screens = {
   help,
   safety,
 
+  /** An act that is about one sachet, by the words printed on it. */
+  ofSachet: (act: string, printed: string) => `${act.replace(/\.$/, '')}: “${printed}”.`,
   hour: (hour: number) => `${String(hour).padStart(2, '0')}:00`,
 };
