@@ -88,6 +88,7 @@ type Unreadable =
   | { code: 'batch-file-damaged'; path: string; given: string }
   | { code: 'report-misread'; path: string; given: string }
   | { code: 'journal-gap'; entry: number }
+  | { code: 'header-lost'; entries: number }
   | { code: 'journal-mismatch'; entry: number; type: string; reason: Problem }
   | { code: 'no-such-batch' }
   | { code: 'no-such-place'; address: string };

@@ -4,6 +4,7 @@ import { judgements } from './en/judgements';
 import { gates, places } from './en/places';
 import { problems } from './en/problems';
 import { screens } from './en/screens';
+import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
 import { tonight } from './en/tonight';
 import { units } from './en/units';
@@ -17,6 +18,7 @@ export const en = {
   gates,
   judgements,
   steps,
+  stepNames,
   problems,
   tonight,
   cautions,

@@ -43,7 +43,11 @@ const UNIT_WORDS: Partial<Record<string, UnitWords>> = { en: english };
 export function formatsFor({ preferences, language, timeZone }: FormatsInput): Formats {
   const words = UNIT_WORDS[language.split('-')[0] ?? ''] ?? english;
   const locale = language === 'en' ? 'en-GB' : language;
-  return { ...quantities(locale, words, preferences), ...spans(locale, words), ...moments(locale, words, timeZone) };
+  return {
+    ...quantities(locale, words, preferences),
+    ...spans(locale, words),
+    ...moments(locale, words, timeZone),
+  };
 }
 
 function quantities(locale: string, words: UnitWords, { volume, temperature }: FormatsInput['preferences']) {
@@ -54,7 +58,8 @@ function quantities(locale: string, words: UnitWords, { volume, temperature }: F
     const rule = new Intl.PluralRules(locale, options).select(value);
     return `${number(value, options)} ${rule === 'one' ? one : other}`;
   };
-  const degrees = (celsius: Celsius): string => number(onScale(celsius, temperature), { maximumFractionDigits: 1 });
+  const degrees = (celsius: Celsius): string =>
+    number(onScale(celsius, temperature), { maximumFractionDigits: 1 });
   const gravity = (value: Gravity): string =>
     number(relativeDensity(value), { minimumFractionDigits: 3, maximumFractionDigits: 4 });
   return {
@@ -106,7 +111,10 @@ function parts(seconds: number): [string, number][] {
   const [large, small] = pair;
   if (!large || !small) return [['second', whole]];
   const rest = Math.floor((whole % large[1]) / small[1]);
-  return [[large[0], Math.floor(whole / large[1])], ...(rest > 0 ? [[small[0], rest] as [string, number]] : [])];
+  return [
+    [large[0], Math.floor(whole / large[1])],
+    ...(rest > 0 ? [[small[0], rest] as [string, number]] : []),
+  ];
 }
 
 function moments(locale: string, words: UnitWords, timeZone: string | undefined) {

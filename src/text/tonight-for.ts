@@ -28,13 +28,16 @@ type NeverHolds =
   | 'newer-format'
   | 'sheet-refused'
   | 'batch-file-damaged'
+  | 'report-misread'
   | 'journal-gap'
+  | 'header-lost'
   | 'journal-mismatch'
   | 'no-such-batch'
   | 'no-such-place'
   | 'storage-refused'
   | 'storage-full'
   | 'written-elsewhere'
+  | 'no-second-copy'
   | 'file-unreadable';
 
 /** Clauses of the gates and checks: whatever is not listed above holds a maker up, and wants a word for tonight. */

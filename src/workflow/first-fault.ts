@@ -5,5 +5,6 @@ export function firstFault([issue]: readonly [v.BaseIssue<unknown>, ...v.BaseIss
   path: string;
   given: string;
 } {
-  return { path: v.getDotPath(issue) ?? '', given: (JSON.stringify(issue.input) ?? 'nothing').slice(0, 60) };
+  const given = issue.input === undefined ? 'nothing' : JSON.stringify(issue.input);
+  return { path: v.getDotPath(issue) ?? '', given: given.slice(0, 60) };
 }

@@ -4,7 +4,7 @@ import { readBatchFile, writeBatchFile, type ReadBatch } from './batch-file';
 import { headerOf } from './batch-header';
 import type { Exclusively, JournalStore, OtherTabs, StoredBatch } from './journal-store';
 import { orProblem } from './or-problem';
-import { replay } from './replay';
+import { replay, step } from './replay';
 
 export type ImportPorts = {
   store: JournalStore;
@@ -72,11 +72,14 @@ async function goOn(
   { events }: ReadBatch,
 ): Promise<Result<Imported>> {
   const { id } = here.header;
+  let { snapshot } = replay(here.header, here.events);
   for (const [index, event] of events.entries()) {
     if (index < here.events.length) continue;
-    const header = headerOf(here.header, replay(here.header, events.slice(0, index + 1)).snapshot);
-    if ((await store.append(id, index + 1, event, header)) === 'collision')
-      return refused({ code: 'written-elsewhere' });
+    const next = step(snapshot, event);
+    if ('problem' in next) return refused(next.problem);
+    snapshot = next.snapshot;
+    const written = await store.append(id, index + 1, event, headerOf(here.header, snapshot));
+    if (written === 'collision') return refused({ code: 'written-elsewhere' });
   }
   otherTabs.tell(id);
   return accepted({ id, outcome: 'longer in file' });

@@ -270,7 +270,7 @@ export const bench = {
   drawing: {
     bucket: (litres: string) => `The fermenting bucket, filled to ${litres}`,
     carboy: (litres: string) => `The glass vessel, filled to ${litres}`,
-    bottles: (count: number) => `${count} bottles`,
+    bottle: { empty: 'Empty bottles', filled: 'Bottles, filled and closed', lying: 'Bottles laid down' },
     thermometer: 'A thermometer',
     tub: 'A tub of water with a spoon in it',
     jar: 'A small jar of wine',

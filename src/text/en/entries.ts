@@ -6,7 +6,7 @@ import type { Formats } from '../formats';
 /** What a line of the journal needs beside its event: how numbers are written, and what things are called. */
 export type EntryWords = {
   formats: Formats;
-  /** An act in its own words, from its id. */
+  /** What an act is called, from its id. */
   act: (id: string) => string;
   gate: (gate: Gate) => string;
   place: (place: Place) => string;
@@ -20,7 +20,7 @@ export type EntryWords = {
 
 type Line<Type extends EventType> = (event: EventOf<Type>, words: EntryWords, entry: number) => string;
 
-const quoted = (words: string): string => `“${words.replace(/\.$/, '')}”`;
+const quoted = (words: string): string => `“${words}”`;
 
 const numbered = (entries: readonly number[], { formats, reading }: EntryWords): string =>
   formats.list(
@@ -32,16 +32,16 @@ const numbered = (entries: readonly number[], { formats, reading }: EntryWords):
 
 /** A journal's lines, one for each type of event. */
 const lines: { [Type in EventType]: Line<Type> } = {
-  'act done': ({ act }, words) => `Done: ${words.act(act)}`,
+  'act done': ({ act }, words) => `Done: ${words.act(act)}.`,
   'sachets accounted': ({ missing }, { formats }) =>
     missing.length === 0 ? 'Every sachet of the sheet was in the box.' : `Not in the box: ${formats.list(missing)}.`,
   'instrument checked': ({ division, calibratedAt, waterReading, waterCelsius }, { formats }) =>
     `Hydrometer: a line every ${division === 10 ? '0.001' : '0.002'}, made for ${String(calibratedAt)} °C. In plain water of ${formats.celsius(waterCelsius)} it showed ${formats.gravity(waterReading)}.`,
-  'litres measured': ({ act, litres }, words) => `${words.act(act)} It came to ${words.formats.litres(litres)}.`,
+  'litres measured': ({ act, litres }, words) => `${words.act(act)}: ${words.formats.litres(litres)}.`,
   'bottles counted': ({ bottles, closures, threaded }, { formats }) =>
     `Counted ${formats.count(bottles)} sound bottles ${threaded ? 'with a screw thread' : 'without a thread'} and ${formats.count(closures)} closures.`,
   'filled counted': ({ filled }, { formats }) => `Filled and closed ${formats.count(filled)} bottles.`,
-  'temperature taken': ({ act, celsius }, words) => `${words.act(act)} It was ${words.formats.celsius(celsius)}.`,
+  'temperature taken': ({ act, celsius }, words) => `${words.act(act)}: ${words.formats.celsius(celsius)}.`,
   'reading taken': readingLine,
   judged: (event, words) => words.answer(event),
   'clock started': ({ act }, words) => `The clock started for ${quoted(words.act(act))}.`,

@@ -14,7 +14,12 @@ const asPlain = (given: string): string => given.replace(/^"(.*)"$/s, '$1');
 
 /** `("cork" | "screw cap")` as “cork” or “screw cap”. */
 const choices = (allowed: string): string =>
-  allowed.replace(/^\((.*)\)$/s, '$1').split(' | ').map(asPlain).map(quoted).join(' or ');
+  allowed
+    .replace(/^\((.*)\)$/s, '$1')
+    .split(' | ')
+    .map(asPlain)
+    .map(quoted)
+    .join(' or ');
 
 const kind = (allowed: string): string => {
   if (allowed.startsWith('function')) return 'a whole number';
@@ -37,13 +42,15 @@ const RULES: Record<SheetRule, (fault: Fault) => string> = {
   missing: () => 'It must be there: add it.',
   'unknown-key': () => 'There is no such field: check its spelling, or take it out.',
   outside: ({ given, allowed }) => bound(given, allowed),
-  'not-one-of': ({ allowed }) => (allowed ? `It must be ${choices(allowed)}.` : 'It is not one of those that may stand here.'),
+  'not-one-of': ({ allowed }) =>
+    allowed ? `It must be ${choices(allowed)}.` : 'It is not one of those that may stand here.',
   twice: () => 'It is there twice: keep one, or name them apart.',
   'may-not-go-there': ({ allowed }) =>
     allowed
       ? `What it holds may go in only at: ${allowed}.`
       : 'What it holds never goes in together: check its contents.',
-  'lowest-above-highest': ({ allowed }) => `It is above the highest value, ${allowed}: put the lower one first.`,
+  'lowest-above-highest': ({ allowed }) =>
+    `It is above the highest value, ${allowed}: put the lower one first.`,
   'no-yeast': () => 'No sachet holds yeast: add the one that does.',
   'sweetens-without-sorbate': () =>
     'Sugar without sorbate would ferment in the bottle: add the sorbate, or leave the sweetening out.',
@@ -54,10 +61,12 @@ const RULES: Record<SheetRule, (fault: Fault) => string> = {
   'too-much-sulphite': ({ allowed }) =>
     `That is more sulphur dioxide than a kit may add; the most is ${allowed}: weigh the sachet, and check the grams.`,
   'order-twice': () => 'Two sachets of the same phase have this place in the order: give each its own.',
-  'reserve-too-large': ({ allowed }) => `The reserve is more than a quarter of the batch: draw at most ${allowed}.`,
+  'reserve-too-large': ({ allowed }) =>
+    `The reserve is more than a quarter of the batch: draw at most ${allowed}.`,
   'clear-move-without-vessel': () =>
     'Clear wine is to be moved, but there is no vessel to move it to: add one, or take out the move.',
-  'unknown-act': () => 'A note hangs on a step that the guide does not have: use the name of one that it has.',
+  'unknown-act': () =>
+    'A note hangs on a step that the guide does not have: use the name of one that it has.',
 };
 
 /** One line for each fault: where it is, what stands there, and what may. */

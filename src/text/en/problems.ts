@@ -28,7 +28,8 @@ const misread: Pick<
     `${quoted(given)} is not between ${f.litres(lowest)} and ${f.litres(highest)}. Measure again, and check which unit is set.`,
   'count-misread': ({ given, highest }, f) =>
     `${quoted(given)} is not a whole number up to ${f.count(highest)}. Count again, and type it in figures.`,
-  'time-misread': ({ given }) => `${quoted(given)} is not a date and time. Choose the day and the hour again.`,
+  'time-misread': ({ given }) =>
+    `${quoted(given)} is not a date and time. Choose the day and the hour again.`,
   'in-the-future': ({ takenAt }, f) =>
     `${f.dateTime(takenAt)} has not come yet. Check the date, and the clock of this device.`,
   'before-the-batch': ({ takenAt, begun }, f) =>
@@ -55,7 +56,8 @@ const notFinished: Pick<
 > = {
   'not-dry': ({ gravity, limit }, f) => {
     const { grams, bar } = unfermented(gravity, limit);
-    const pressure = bar === undefined ? 'far more than a bottle can hold' : `about ${f.bar(bar)} in a closed bottle`;
+    const pressure =
+      bar === undefined ? 'far more than a bottle can hold' : `about ${f.bar(bar)} in a closed bottle`;
     return `The wine reads ${f.gravity(gravity)} and must read ${lower(f.gravity(limit))}. The difference is about ${f.grams(grams)} of sugar in each litre, ${pressure}. Leave it warm, and read again tomorrow.`;
   },
   'was-not-dry': ({ gravity, limit, takenAt }, f) =>
@@ -113,7 +115,8 @@ const notYet: Pick<
     'The hydrometer has not been checked in plain water. Float it in water, and enter what it shows.',
   'vessel-too-small': ({ brim, batch }, f) =>
     `The vessel holds ${f.litres(brim)} to the brim, and the batch is ${f.litres(batch)}: foam would have no room. Use one that holds ${f.litres((batch * 1.25) as Litres)} or more.`,
-  'no-start-reading': () => 'There is no start reading yet. Stir, draw a sample from the middle, and read it.',
+  'no-start-reading': () =>
+    'There is no start reading yet. Stir, draw a sample from the middle, and read it.',
   'under-stirred': ({ seconds, wanted }, f) =>
     `The juice was stirred for ${f.duration(seconds)}; it needs ${f.duration(wanted)} by the timer. Stir again, bottom to top.`,
   'start-outside': ({ gravity, lowest, highest, litresOver }, f) => {
@@ -121,7 +124,8 @@ const notYet: Pick<
     const amount = litresOver > 0 ? `about ${water} of water too much` : `about ${water} of water too little`;
     return `The start reading is ${f.gravity(gravity)}; the sheet has ${f.gravity(lowest)} to ${f.gravity(highest)}. If the juice is well mixed, that is ${amount}. Stir and read again first, then check the fill mark and its unit.`;
   },
-  'must-not-measured': () => 'The juice has not been measured for warmth. Take its temperature before the yeast goes in.',
+  'must-not-measured': () =>
+    'The juice has not been measured for warmth. Take its temperature before the yeast goes in.',
   'must-too-cold': ({ must, lowest, highest }, f) =>
     `The juice is ${f.celsius(must)}; the yeast wants ${f.celsius(lowest)} to ${f.celsius(highest)}. Move it somewhere warmer, close it, and measure again.`,
   'must-too-warm': ({ must, lowest, highest }, f) =>
@@ -212,13 +216,17 @@ const outOfPlace: Pick<
   'not-this-act': () => 'That does not belong to where the batch stands now. Go on with what is shown.',
   'clock-not-running': () => 'The timer has not been started. Start it first, then do what it times.',
   'clock-already-running': () => 'The timer is running already. Let it run, or pause it.',
-  'clock-not-over': ({ seconds }, f) => `There are ${f.duration(seconds)} to go. Wait for the end of the time.`,
+  'clock-not-over': ({ seconds }, f) =>
+    `There are ${f.duration(seconds)} to go. Wait for the end of the time.`,
   'nothing-to-correct': () => 'There is no such reading to strike out. Choose one from the list of readings.',
-  'batch-has-ended': () => 'This batch has ended, and its record is closed. Start a new batch to make another.',
-  'no-such-way-back': () => 'There is no way back from here for that reason. Choose one of those that are shown.',
+  'batch-has-ended': () =>
+    'This batch has ended, and its record is closed. Start a new batch to make another.',
+  'no-such-way-back': () =>
+    'There is no way back from here for that reason. Choose one of those that are shown.',
   'earlier-than-the-last': () =>
     'The clock of this device is behind the last entry of the batch. Set the clock right, and try again.',
-  'reason-too-short': () => 'This needs a reason in your own words, typed. Write a short sentence; it stays with the batch.',
+  'reason-too-short': () =>
+    'This needs a reason in your own words, typed. Write a short sentence; it stays with the batch.',
 };
 
 const unreadable: Pick<
@@ -229,40 +237,66 @@ const unreadable: Pick<
   | 'newer-format'
   | 'sheet-refused'
   | 'batch-file-damaged'
+  | 'report-misread'
   | 'journal-gap'
+  | 'header-lost'
   | 'journal-mismatch'
   | 'no-such-batch'
   | 'no-such-place'
 > = {
-  'not-json': () => 'This file is not whole, or is of another kind. Choose a kit sheet or a batch file, or fetch it again.',
-  'not-a-kit-sheet': () => 'This file is not a kit sheet of this guide. Choose one that was exported as a kit sheet.',
-  'not-a-batch-file': () => 'This file is not a batch of this guide. Choose one that was exported as a batch.',
+  'not-json': () =>
+    'This file is not whole, or is of another kind. Choose a kit sheet or a batch file, or fetch it again.',
+  'not-a-kit-sheet': () =>
+    'This file is not a kit sheet of this guide. Choose one that was exported as a kit sheet.',
+  'not-a-batch-file': () =>
+    'This file is not a batch of this guide. Choose one that was exported as a batch.',
   'newer-format': ({ version }) =>
     `This file is of version ${String(version)}, which is newer than this guide. Bring the guide up to date, and open the file again.`,
   'sheet-refused': ({ faults }, f) =>
-    [`This kit sheet cannot be used yet. Put ${counted(f, faults.length, 'thing')} right in it, and open it again.`, ...faultLines(faults)].join('\n'),
+    [
+      `This kit sheet cannot be used yet. Put ${counted(f, faults.length, 'thing')} right in it, and open it again.`,
+      ...faultLines(faults),
+    ].join('\n'),
   'batch-file-damaged': ({ path, given }) =>
     `This batch file is damaged at ${path || 'its beginning'}, where it has ${quoted(given)}. Nothing was changed here. Use another copy of the file.`,
+  'report-misread': ({ path, given }) =>
+    `The entry could not be kept: at ${path || 'its beginning'} it has ${quoted(given)}. Give it again; nothing else was changed.`,
+  'header-lost': ({ entries }, f) =>
+    `The beginning of this batch is lost, and with it which kit it is; ${counted(f, entries, 'entry', 'entries')} of its record remain. Open an exported copy of the batch.`,
   'journal-gap': ({ entry }) =>
     `Entry ${String(entry)} of the record is missing. Everything before it is safe. Export what is there, and open the second copy.`,
   'journal-mismatch': ({ entry, type, reason }, f) =>
     `Entry ${String(entry)} of the record (${type}) does not fit what came before it. ${sentenceFor(reason, f)} Everything before it is safe: export the batch, and go on from there.`,
-  'no-such-batch': () => 'There is no such batch on this device. Go back to the list of batches, or open its file.',
+  'no-such-batch': () =>
+    'There is no such batch on this device. Go back to the list of batches, or open its file.',
   'no-such-place': ({ address }) => `There is nothing at ${quoted(address)}. Go back to the list of batches.`,
 };
 
-const device: Pick<Sentences, 'storage-refused' | 'storage-full' | 'written-elsewhere' | 'file-unreadable'> = {
+const device: Pick<
+  Sentences,
+  'storage-refused' | 'storage-full' | 'written-elsewhere' | 'no-second-copy' | 'file-unreadable'
+> = {
   'storage-refused': () =>
     'This browser lets nothing be kept, as in a private window. Open the guide in an ordinary window, or export the batch before you close it.',
   'storage-full': () =>
     'There is no room left on this device, and the last entry was not kept. Make room, then give it again; all earlier entries are safe.',
   'written-elsewhere': () =>
     'Another window has gone on with this batch, and this one now shows the same. Look where it stands, and answer again.',
+  'no-second-copy': ({ reason }, f) =>
+    `The batch is kept, but not twice: its second copy failed. ${sentenceFor(reason, f)} Until then, export the batch now and again.`,
   'file-unreadable': () => 'The file could not be read. Check that it is still there, and choose it again.',
 };
 
 /** The sentence for every problem: what is wrong, in numbers, and what to do next. Never whose fault it was. */
-export const problems: Sentences = { ...misread, ...notFinished, ...notYet, ...later, ...outOfPlace, ...unreadable, ...device };
+export const problems: Sentences = {
+  ...misread,
+  ...notFinished,
+  ...notYet,
+  ...later,
+  ...outOfPlace,
+  ...unreadable,
+  ...device,
+};
 
 /** The sentence for a problem inside a problem. */
 function sentenceFor(problem: Problem, formats: Formats): string {

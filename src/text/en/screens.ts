@@ -173,7 +173,6 @@ export const screens = {
   help,
   safety,
 
-  /** An act that is about one sachet, by the words printed on it. */
-  ofSachet: (act: string, printed: string) => `${act.replace(/\.$/, '')}: “${printed}”.`,
+  actName: (step: string, printed: string | undefined) => (printed === undefined ? step : `${step}: “${printed}”`),
   hour: (hour: number) => `${String(hour).padStart(2, '0')}:00`,
 };

@@ -4,7 +4,9 @@ import type { HeldCode } from '../tonight-for';
 import type { Formats } from '../formats';
 import { quoted } from './counted';
 
-type Tonight = { [Code in HeldCode]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string };
+type Tonight = {
+  [Code in HeldCode]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string;
+};
 
 const LEAVE_IT = 'Leave the lid on and the airlock filled with water.';
 const WARM = 'Move it somewhere warmer, or wrap it; never stand it on a heat pad, least of all glass.';
@@ -14,11 +16,13 @@ export const tonight: Tonight = {
   'not-dry': ({ limit }, f) =>
     `Keep it warm and read again tomorrow; ${f.gravity(limit)} or lower is what you wait for. No stabiliser: it cannot stop yeast that is at work.`,
   'was-not-dry': () => `Nothing but the next reading. ${LEAVE_IT}`,
-  'wine-too-cold': ({ atLeast }, f) => `${WARM} Read again when the wine has been ${f.celsius(atLeast)} or more for a day.`,
+  'wine-too-cold': ({ atLeast }, f) =>
+    `${WARM} Read again when the wine has been ${f.celsius(atLeast)} or more for a day.`,
   'sample-gassy': () =>
     'Draw a fresh sample, cover the jar, shake and open it until nothing hisses, and read again now.',
   'last-reading-back-dated': () => 'Take a reading now: sample, temperature, eye level. It counts at once.',
-  'too-few-readings': () => `Nothing more tonight. ${LEAVE_IT} Keep it as warm as it is, and read on the day shown.`,
+  'too-few-readings': () =>
+    `Nothing more tonight. ${LEAVE_IT} Keep it as warm as it is, and read on the day shown.`,
   'still-falling': () => `Let it work. ${LEAVE_IT} Read again tomorrow at about the same hour.`,
   'reading-rose': () =>
     'Read once more tonight: fresh sample, gas shaken out, its temperature taken in the jar. If an old reading was wrong, strike it out.',
@@ -30,20 +34,24 @@ export const tonight: Tonight = {
   'box-not-checked': () => 'Lay the sachets out in a row and tick each by its printed name.',
   'sachets-missing': ({ missing }, f) =>
     `Ask where you bought the kit for ${f.list(missing.map(quoted))}. Keep the juice closed and cool; unopened it keeps to its date.`,
-  'hydrometer-not-checked': () => 'Float the hydrometer in plain water at a known temperature, and enter what it shows.',
-  'vessel-too-small': () => 'Find a larger vessel before you open the juice. Nothing is lost while it stays closed.',
+  'hydrometer-not-checked': () =>
+    'Float the hydrometer in plain water at a known temperature, and enter what it shows.',
+  'vessel-too-small': () =>
+    'Find a larger vessel before you open the juice. Nothing is lost while it stays closed.',
   'no-start-reading': () => 'Stir again, and take the start reading before the yeast goes in.',
   'under-stirred': () => 'Stir for the whole time, from the bottom up, and read again.',
   'start-outside': () =>
     'Stir again for the whole time, wait until the bubbles are gone, and read from the middle. If it stays outside, it is recorded and you go on; the finish does not move.',
-  'must-not-measured': () => 'Put the thermometer into the middle of the juice, wait a minute, and enter what it shows.',
+  'must-not-measured': () =>
+    'Put the thermometer into the middle of the juice, wait a minute, and enter what it shows.',
   'must-too-cold': () => `${WARM} Closed and sanitised, it can wait a day for its yeast.`,
   'must-too-warm': () => 'Close it, and let it stand in a cool room. Measure every hour; add nothing to it.',
   'not-alive-yet': () =>
     'Check the warmth first; most slow starts are cold. Stir it once with a sanitised spoon, and look again in twelve hours. New yeast can still go in within about four days.',
   'not-low-enough-to-move': () => `Leave it where it is. ${LEAVE_IT} Read again tomorrow.`,
   'dryness-not-proven': () => 'Keep every stabiliser and sweetening sachet closed. Take the readings first.',
-  'dryness-stale': () => 'Take one fresh reading tonight. If it agrees with the earlier ones, go straight on.',
+  'dryness-stale': () =>
+    'Take one fresh reading tonight. If it agrees with the earlier ones, go straight on.',
   'added-since': () => `Keep it warm. ${LEAVE_IT} Take a reading tonight, and the next in two days.`,
   'stabilisers-not-in-hand': ({ missing }, f) =>
     `Look for ${f.list(missing.map(quoted))} among the sachets and the empties. Until it is found, leave the wine full, closed and under its airlock.`,

@@ -4,15 +4,10 @@
  */
 export type Course = { rate: number; middle: number; tail: number };
 
-const bare = ({ rate, middle, tail }: Course, warm: number): number =>
+/** Richards' curve: the share of what can ferment that is left, all of it long before the middle. */
+export const shareLeft = ({ rate, middle, tail }: Course, warm: number): number =>
   (1 + tail * Math.exp(rate * (warm - middle))) ** (-1 / tail);
 
-/** The share of what can ferment that is left, 1 at the outset: Richards' curve. */
-export const shareLeft = (course: Course, warm: number): number => bare(course, warm) / bare(course, 0);
-
 /** The warm day on which only that share is left. */
-export function whenLeft(course: Course, share: number): number {
-  const { rate, middle, tail } = course;
-  const left = share * bare(course, 0);
-  return middle + Math.log((left ** -tail - 1) / tail) / rate;
-}
+export const whenLeft = ({ rate, middle, tail }: Course, share: number): number =>
+  middle + Math.log((share ** -tail - 1) / tail) / rate;

@@ -1,0 +1,33 @@
+import type { Gravity } from '../../domain/gravity';
+
+/** Part of a hydrometer's scale drawn from `top` to `bottom`: numbers rise towards the top, as on the glass. */
+export type GravityScale = {
+  highest: number;
+  lowest: number;
+  y: (gravity: Gravity) => number;
+  /** Where lines go: `long` ones carry their number. */
+  lines: { gravity: Gravity; long: boolean }[];
+};
+
+const LINES_WANTED = 6;
+const STEPS = [5, 10, 20, 50, 100, 200];
+const ROOM = 20;
+
+/** A scale that holds all these gravities with a little room, and few enough numbers to be read. */
+export function gravityScale(gravities: readonly Gravity[], top: number, bottom: number): GravityScale {
+  const span = Math.max(...gravities) - Math.min(...gravities) + 2 * ROOM;
+  const step = STEPS.find((each) => span / each <= LINES_WANTED) ?? 200;
+  const highest = Math.ceil((Math.max(...gravities) + ROOM) / step) * step;
+  const lowest = Math.floor((Math.min(...gravities) - ROOM) / step) * step;
+  const fine = step / 5;
+  const count = Math.round((highest - lowest) / fine);
+  return {
+    highest,
+    lowest,
+    y: (gravity) => top + ((highest - gravity) / (highest - lowest)) * (bottom - top),
+    lines: Array.from({ length: count + 1 }, (_, n) => ({
+      gravity: (highest - n * fine) as Gravity,
+      long: n % 5 === 0,
+    })),
+  };
+}
