@@ -40,7 +40,8 @@ export function consequence(sheet: KitSheet, facts: Facts): Consequence | undefi
   const to = relativeDensity(newest.gravity);
   const sugar = sugarLeft({ start: from, now: to, division: scaleOf(newest.division) });
   const alcohol = alcoholFromGravity({ start: from, finish: to }).value;
-  const pressures = (celsius: number): Interval => pressuresOf(sugar, celsius, Math.max(0, alcohol), newest.wine, sheet);
+  const pressures = (celsius: number): Interval =>
+    pressuresOf(sugar, celsius, Math.max(0, alcohol), newest.wine, sheet);
   return {
     sugar,
     at20: pressures(20),
@@ -55,7 +56,13 @@ export function consequence(sheet: KitSheet, facts: Facts): Consequence | undefi
 
 const scaleOf = (division: Division): number => relativeDensity(division as never);
 
-function pressuresOf(sugar: Interval, celsius: number, alcohol: number, wine: number, { bottle }: KitSheet): Interval {
+function pressuresOf(
+  sugar: Interval,
+  celsius: number,
+  alcohol: number,
+  wine: number,
+  { bottle }: KitSheet,
+): Interval {
   const dissolved = carbonDioxideSaturation({ celsius: wine, alcohol, bar: 1.01325 });
   const bar = (grams: number): number =>
     bottlePressure({

@@ -54,4 +54,5 @@ function ruleOf(issue: v.BaseIssue<unknown>): SheetRule {
 }
 
 /** A given value in short. */
-const shown = (value: unknown): string => (JSON.stringify(value) ?? 'nothing').slice(0, 60);
+const shown = (value: unknown): string =>
+  value === undefined ? 'nothing' : JSON.stringify(value).slice(0, 60);

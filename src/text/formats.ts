@@ -2,7 +2,7 @@ import { relativeDensity, type Gravity } from '../domain/gravity';
 import type { Preferences } from '../domain/preferences';
 import { onScale } from '../domain/temperature';
 import type { Celsius, Instant, Litres } from '../domain/unit';
-import { inUnit } from '../domain/volume';
+import { inUnit, type VolumeUnit } from '../domain/volume';
 import { units as english } from './en/units';
 
 /** Numbers as this maker reads them: their units, their language, their clock. Every quantity comes with its unit. */
@@ -51,31 +51,44 @@ export function formatsFor({ preferences, language, timeZone }: FormatsInput): F
 }
 
 function quantities(locale: string, words: UnitWords, { volume, temperature }: FormatsInput['preferences']) {
-  const number = (value: number, options: Intl.NumberFormatOptions): string =>
-    new Intl.NumberFormat(locale, options).format(value);
-  const named = (value: number, decimals: number, { one, other }: { one: string; other: string }): string => {
-    const options = { maximumFractionDigits: decimals };
-    const rule = new Intl.PluralRules(locale, options).select(value);
-    return `${number(value, options)} ${rule === 'one' ? one : other}`;
-  };
-  const degrees = (celsius: Celsius): string =>
-    number(onScale(celsius, temperature), { maximumFractionDigits: 1 });
-  const gravity = (value: Gravity): string =>
-    number(relativeDensity(value), { minimumFractionDigits: 3, maximumFractionDigits: 4 });
+  const plain = numbers(locale);
+  const tenths = plain({ maximumFractionDigits: 1 });
+  const degrees = (celsius: Celsius): string => tenths(onScale(celsius, temperature));
+  const density = plain({ minimumFractionDigits: 3, maximumFractionDigits: 4 });
+  const gravity = (value: Gravity): string => density(relativeDensity(value));
   return {
     gravity,
     spokenGravity: (value: Gravity) => spelled(gravity(value), words),
     celsius: (celsius: Celsius) => `${degrees(celsius)} ${temperature}`,
     spokenCelsius: (celsius: Celsius) => `${degrees(celsius)} ${words.degrees[temperature]}`,
-    litres: (litres: Litres) => {
-      const value = inUnit(litres, volume);
-      return named(value, Math.abs(value) < 1 ? 2 : 1, words.volume[volume]);
-    },
-    grams: (grams: number) => number(grams, { ...long('gram'), maximumFractionDigits: 1 }),
-    bar: (bar: number) => `${number(bar, { maximumFractionDigits: 1 })} bar`,
-    count: (count: number) => number(count, { maximumFractionDigits: 0 }),
+    litres: volumes(locale, words, volume),
+    grams: plain({ ...long('gram'), maximumFractionDigits: 1 }),
+    bar: (bar: number) => `${tenths(bar)} bar`,
+    count: plain({ maximumFractionDigits: 0 }),
   };
 }
+
+/** One decimal, and two where the first alone would say little: below one of the unit. */
+function volumes(locale: string, { volume: names }: UnitWords, unit: VolumeUnit): (litres: Litres) => string {
+  const [small, large] = [2, 1].map((maximumFractionDigits) => {
+    const number = numbers(locale)({ maximumFractionDigits });
+    const plural = new Intl.PluralRules(locale, { maximumFractionDigits });
+    return (value: number) =>
+      `${number(value)} ${plural.select(value) === 'one' ? names[unit].one : names[unit].other}`;
+  }) as [(value: number) => string, (value: number) => string];
+  return (litres) => {
+    const value = inUnit(litres, unit);
+    return Math.abs(value) < 1 ? small(value) : large(value);
+  };
+}
+
+/** A way to write numbers of one kind, made once and used often. */
+const numbers =
+  (locale: string) =>
+  (options: Intl.NumberFormatOptions): ((value: number) => string) => {
+    const format = new Intl.NumberFormat(locale, options);
+    return (value) => format.format(value);
+  };
 
 const long = (unit: string): Intl.NumberFormatOptions => ({ style: 'unit', unit, unitDisplay: 'long' });
 
@@ -88,15 +101,19 @@ const LARGEST_FIRST = [
   ['minute', 60],
   ['second', 1],
 ] as const;
+type SpanUnit = (typeof LARGEST_FIRST)[number][0];
 
 function spans(locale: string, words: UnitWords) {
-  const unit = (value: number, name: string, decimals = 0): string =>
-    new Intl.NumberFormat(locale, { ...long(name), maximumFractionDigits: decimals }).format(value);
-  const list = (items: readonly string[]): string =>
-    new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
+  const plain = numbers(locale);
+  const units = new Map(
+    LARGEST_FIRST.map(([name]) => [name, plain({ ...long(name), maximumFractionDigits: 0 })]),
+  );
+  const unit = (value: number, name: SpanUnit): string => units.get(name)?.(value) ?? '';
+  const conjunction = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const list = (items: readonly string[]): string => conjunction.format(items);
   return {
     list,
-    hours: (hours: number) => unit(hours, 'hour', 1),
+    hours: plain({ ...long('hour'), maximumFractionDigits: 1 }),
     days: (days: number) => unit(days, 'day'),
     dayNumber: (day: number) => words.dayNumber(String(day)),
     duration: (seconds: number) => list(parts(seconds).map(([name, value]) => unit(value, name))),
@@ -104,7 +121,7 @@ function spans(locale: string, words: UnitWords) {
 }
 
 /** The two largest parts of a span: minutes and seconds, hours and minutes, days and hours. Nothing left is 0 seconds. */
-function parts(seconds: number): [string, number][] {
+function parts(seconds: number): [SpanUnit, number][] {
   const whole = Math.max(0, Math.round(seconds));
   const found = LARGEST_FIRST.findIndex(([, size]) => whole >= size);
   const pair = LARGEST_FIRST.slice(found < 0 ? -1 : found).slice(0, 2);
@@ -113,7 +130,7 @@ function parts(seconds: number): [string, number][] {
   const rest = Math.floor((whole % large[1]) / small[1]);
   return [
     [large[0], Math.floor(whole / large[1])],
-    ...(rest > 0 ? [[small[0], rest] as [string, number]] : []),
+    ...(rest > 0 ? [[small[0], rest] as [SpanUnit, number]] : []),
   ];
 }
 

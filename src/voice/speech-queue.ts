@@ -34,6 +34,8 @@ export class SpeechQueue implements Speaker {
   readonly #waiting: Turn[] = [];
   #turn: Turn | undefined;
   #callOff: () => void = () => undefined;
+  /** Calls off what the engine is busy with that is no turn. */
+  #callOffBusy: () => void = () => undefined;
   /** Nothing may sound before the first tap. */
   #tapped = false;
   /** The engine is busy with what is no turn: its first silent word, or the rest after a cancel. */
@@ -57,7 +59,7 @@ export class SpeechQueue implements Speaker {
     this.#tapped = true;
     this.#busy = true;
     const { engine, after, language } = this.#ports;
-    utter(engine, after, { words: '.', language, voice: undefined, rate: 1, volume: 0 }, (outcome) => {
+    this.#callOffBusy = utter(engine, after, { words: '.', language, voice: undefined, rate: 1, volume: 0 }, (outcome) => {
       this.#busy = false;
       this.#settle(outcome);
       this.#next();
@@ -154,9 +156,10 @@ export class SpeechQueue implements Speaker {
 
   /** A word spoken right after a cancel is swallowed by some engines. */
   #cancel(): void {
+    this.#callOffBusy();
     this.#ports.engine.cancel();
     this.#busy = true;
-    this.#ports.after(REST_AFTER_CANCEL, () => {
+    this.#callOffBusy = this.#ports.after(REST_AFTER_CANCEL, () => {
       this.#busy = false;
       this.#next();
     });

@@ -90,7 +90,7 @@ function actDone({ facts, act, phase }: Open, event: EventOf<'act done'>): Facts
   const after = done(facts, event.act);
   if (act?.kind === 'stir') return stirred(after, act.id, event);
   if (act?.kind === 'add') return added(after, act, phase);
-  if (act?.step === 'draw reserve') return inLedger(after, 'reserve drawn', -(act.litres ?? 0));
+  if (act?.step === 'draw reserve') return inLedger(after, 'reserve drawn', 0 - (act.litres ?? 0));
   return act?.step === 'return reserve' ? inLedger(after, 'reserve returned', act.litres ?? 0) : after;
 }
 

@@ -8,7 +8,7 @@ import { refusal } from './refusal';
 export type BatchSnapshot = SnapshotFrom<typeof batchMachine>;
 
 /** Where a snapshot stands. */
-export const placeOf = ({ value }: BatchSnapshot): Place => value as Place;
+export const placeOf = ({ value }: BatchSnapshot): Place => value;
 
 /** A batch before its first event. */
 export const begin = (input: BatchInput): BatchSnapshot => initialTransition(batchMachine, input)[0];

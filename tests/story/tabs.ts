@@ -3,7 +3,8 @@ import type { Instant } from '../../src/domain/unit';
 import { builtInSheets } from '../../src/procedure/kits';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
 import type { BatchEvent } from '../../src/workflow/batch-event';
-import { Journal, type JournalPorts, type Told } from '../../src/workflow/journal';
+import type { Journal} from '../../src/workflow/journal';
+import { type JournalPorts, type Told } from '../../src/workflow/journal';
 import type { JournalStore, OtherTabs } from '../../src/workflow/journal-store';
 import type { Result } from '../../src/domain/result';
 
@@ -51,7 +52,7 @@ export class Device {
 }
 
 /** An event without its stamp, as a screen would report it. */
-export const asTold = ({ at: _at, offsetMinutes: _offset, ...told }: BatchEvent): Told => told as Told;
+export const asTold = ({ at: _at, offsetMinutes: _offset, ...told }: BatchEvent): Told => told;
 
 export const sheet = builtInSheets[0] as KitSheet;
 

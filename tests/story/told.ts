@@ -35,6 +35,13 @@ export const readingTold = ({ gravity, hours, wine = 21, ...rest }: Told, index:
   ...rest,
 });
 
+/** A reading in short: hours, gravity, and what is out of the ordinary. */
+export const r = (hours: number, gravity: number, rest: Partial<Told> = {}): Told => ({
+  gravity,
+  hours,
+  ...rest,
+});
+
 /** One answer every hour. */
 export const answersTold = (what: Judged, answers: readonly boolean[], from = 0): Judgement[] =>
   answers.map((yes, index) => ({ ...momentAt(from + index), entry: index + 1, what, yes }));

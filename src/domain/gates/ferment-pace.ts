@@ -31,14 +31,17 @@ export function fermentPace(readings: readonly Reading[], finish: Finish, now: M
   if (previous && newest.gravity - previous.gravity > resolutionOf([previous, newest]))
     return { code: 'misread', by: (newest.gravity - previous.gravity) as Gravity };
   if (newest.gravity <= finish.limit) return { code: 'dry' };
-  if (newest.wine < finish.wineAtLeast) return { code: 'cold', wine: newest.wine, atLeast: finish.wineAtLeast };
+  if (newest.wine < finish.wineAtLeast)
+    return { code: 'cold', wine: newest.wine, atLeast: finish.wineAtLeast };
   return stuck(taken, finish, now) ?? going(taken);
 }
 
 /** Warm and above the limit for three days, and next to nothing gone. */
 function stuck(taken: readonly Reading[], finish: Finish, now: Moment): Pace | undefined {
   const newest = taken.at(-1);
-  const before = taken.findLast((reading) => newest && newest.takenAt - reading.takenAt >= STUCK_WITHIN_HOURS * HOUR);
+  const before = taken.findLast(
+    (reading) => newest && newest.takenAt - reading.takenAt >= STUCK_WITHIN_HOURS * HOUR,
+  );
   if (!newest || !before) return undefined;
   const since = taken.filter(({ takenAt }) => takenAt >= before.takenAt);
   const fall = before.gravity - newest.gravity;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { codesOf, earliestOf, momentAt, readingTold, type Told } from '../../../tests/story/told';
+import { codesOf, earliestOf, momentAt, r, readingTold, type Told } from '../../../tests/story/told';
 import type { Gravity } from '../gravity';
 import type { Celsius } from '../unit';
 import type { Verdict } from '../verdict';
@@ -34,229 +34,54 @@ const first = (verdict: Verdict): string => (verdict.open ? 'open' : verdict.bec
 describe('fermentation is finished', () => {
   const told: [story: string, readings: Told[], said: string, finish?: Partial<Finish>][] = [
     ['not without a reading', [], 'too-few-readings'],
-    ['not at 1.010', [{ gravity: 10100, hours: 0 }], 'not-dry'],
-    ['not on one dry reading', [{ gravity: 9940, hours: 0 }], 'too-few-readings'],
-    [
-      'not on two of them 47 hours apart',
-      [
-        { gravity: 9940, hours: 1 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'too-few-readings',
-    ],
-    [
-      'on two equal dry readings 49 hours apart',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 49 },
-      ],
-      'open',
-    ],
-    [
-      'at exactly 48 hours',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'open',
-    ],
-    [
-      'at exactly the limit',
-      [
-        { gravity: 9960, hours: 0 },
-        { gravity: 9960, hours: 48 },
-      ],
-      'open',
-    ],
-    [
-      'not a ten-thousandth above it',
-      [
-        { gravity: 9960, hours: 0 },
-        { gravity: 9961, hours: 48 },
-      ],
-      'not-dry',
-    ],
-    [
-      'not when the older of the two was above it',
-      [
-        { gravity: 9965, hours: 0 },
-        { gravity: 9960, hours: 48 },
-      ],
-      'was-not-dry',
-    ],
-    [
-      'on a fall of 0.0004',
-      [
-        { gravity: 9944, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'open',
-    ],
-    [
-      'not yet told by a fall of 0.0005',
-      [
-        { gravity: 9945, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'cannot-tell-yet',
-    ],
-    [
-      'not yet told by a fall of 0.0012',
-      [
-        { gravity: 9952, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'cannot-tell-yet',
-    ],
-    [
-      'not on a fall of 0.0013',
-      [
-        { gravity: 9953, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'still-falling',
-    ],
-    [
-      'not on a rise of 0.0013, which asks for a re-read',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9953, hours: 48 },
-      ],
-      'reading-rose',
-    ],
-    [
-      'on a rise that the scale cannot show',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9952, hours: 48 },
-      ],
-      'open',
-    ],
-    [
-      'not when a third between them strays',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9958, hours: 24 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'still-falling',
-    ],
-    [
-      'not in wine at 15 °C',
-      [
-        { gravity: 9940, hours: 0, wine: 15 },
-        { gravity: 9940, hours: 48, wine: 15 },
-      ],
-      'wine-too-cold',
-    ],
-    [
-      'not when only the last was in warm wine',
-      [
-        { gravity: 9940, hours: 0, wine: 15 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'too-few-readings',
-    ],
-    [
-      'not with gas in the sample',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48, degassed: false },
-      ],
-      'sample-gassy',
-    ],
+    ['not at 1.010', [r(0, 10100)], 'not-dry'],
+    ['not on one dry reading', [r(0, 9940)], 'too-few-readings'],
+    ['not on two of them 47 hours apart', [r(1, 9940), r(48, 9940)], 'too-few-readings'],
+    ['on two equal dry readings 49 hours apart', [r(0, 9940), r(49, 9940)], 'open'],
+    ['at exactly 48 hours', [r(0, 9940), r(48, 9940)], 'open'],
+    ['at exactly the limit', [r(0, 9960), r(48, 9960)], 'open'],
+    ['not a ten-thousandth above it', [r(0, 9960), r(48, 9961)], 'not-dry'],
+    ['not when the older of the two was above it', [r(0, 9965), r(48, 9960)], 'was-not-dry'],
+    ['on a fall of 0.0004', [r(0, 9944), r(48, 9940)], 'open'],
+    ['not yet told by a fall of 0.0005', [r(0, 9945), r(48, 9940)], 'cannot-tell-yet'],
+    ['not yet told by a fall of 0.0012', [r(0, 9952), r(48, 9940)], 'cannot-tell-yet'],
+    ['not on a fall of 0.0013', [r(0, 9953), r(48, 9940)], 'still-falling'],
+    ['not on a rise of 0.0013, which asks for a re-read', [r(0, 9940), r(48, 9953)], 'reading-rose'],
+    ['on a rise that the scale cannot show', [r(0, 9940), r(48, 9952)], 'open'],
+    ['not when a third between them strays', [r(0, 9940), r(24, 9958), r(48, 9940)], 'still-falling'],
+    ['not in wine at 15 °C', [r(0, 9940, { wine: 15 }), r(48, 9940, { wine: 15 })], 'wine-too-cold'],
+    ['not when only the last was in warm wine', [r(0, 9940, { wine: 15 }), r(48, 9940)], 'too-few-readings'],
+    ['not with gas in the sample', [r(0, 9940), r(48, 9940, { degassed: false })], 'sample-gassy'],
     [
       'not by a reading that is told afterwards',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48, backDated: true },
-      ],
+      [r(0, 9940), r(48, 9940, { backDated: true })],
       'last-reading-back-dated',
     ],
-    [
-      'by an earlier one that is',
-      [
-        { gravity: 9940, hours: 0, backDated: true },
-        { gravity: 9940, hours: 48 },
-      ],
-      'open',
-    ],
-    [
-      'not by a struck reading',
-      [
-        { gravity: 9940, hours: 0, struck: true },
-        { gravity: 9940, hours: 48 },
-      ],
-      'too-few-readings',
-    ],
+    ['by an earlier one that is', [r(0, 9940, { backDated: true }), r(48, 9940)], 'open'],
+    ['not by a struck reading', [r(0, 9940, { struck: true }), r(48, 9940)], 'too-few-readings'],
     [
       'in spite of a struck one that was high',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 10100, hours: 24, struck: true },
-        { gravity: 9940, hours: 48 },
-      ],
+      [r(0, 9940), r(24, 10100, { struck: true }), r(48, 9940)],
       'open',
     ],
-    [
-      'in spite of older, higher ones',
-      [
-        { gravity: 10100, hours: -100 },
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'open',
-    ],
+    ['in spite of older, higher ones', [r(-100, 10100), r(0, 9940), r(48, 9940)], 'open'],
     [
       'in spite of a cold one after two good ones',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48 },
-        { gravity: 9950, hours: 50, wine: 15 },
-      ],
+      [r(0, 9940), r(48, 9940), r(50, 9950, { wine: 15 })],
       'open',
     ],
-    [
-      'not before the sheet’s day',
-      [
-        { gravity: 9940, hours: -24 },
-        { gravity: 9940, hours: 35 },
-      ],
-      'too-soon',
-    ],
-    [
-      'from the first hour of the sheet’s day',
-      [
-        { gravity: 9940, hours: -24 },
-        { gravity: 9940, hours: 36 },
-      ],
-      'open',
-    ],
+    ['not before the sheet’s day', [r(-24, 9940), r(35, 9940)], 'too-soon'],
+    ['from the first hour of the sheet’s day', [r(-24, 9940), r(36, 9940)], 'open'],
     [
       'not with two where the sheet asks three',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
+      [r(0, 9940), r(48, 9940)],
       'too-few-readings',
       { readings: 3 },
     ],
-    [
-      'with three',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 24 },
-        { gravity: 9940, hours: 48 },
-      ],
-      'open',
-      { readings: 3 },
-    ],
+    ['with three', [r(0, 9940), r(24, 9940), r(48, 9940)], 'open', { readings: 3 }],
     [
       'not at 48 hours where the sheet asks 72',
-      [
-        { gravity: 9940, hours: 0 },
-        { gravity: 9940, hours: 48 },
-      ],
+      [r(0, 9940), r(48, 9940)],
       'too-few-readings',
       { hoursApart: 72 },
     ],
@@ -266,17 +91,12 @@ describe('fermentation is finished', () => {
   test('a scale of 0.002 cannot tell a fall of 0.0015, nor of 0.0019, and sees one of 0.0020', () =>
     expect(
       [15, 19, 20].map((fall) =>
-        first(
-          judged([
-            { gravity: 9960, hours: 0, division: 20 },
-            { gravity: 9960 - fall, hours: 48, division: 20 },
-          ]),
-        ),
+        first(judged([r(0, 9960, { division: 20 }), r(48, 9960 - fall, { division: 20 })])),
       ),
     ).toEqual(['cannot-tell-yet', 'cannot-tell-yet', 'still-falling']));
 
   test('names every clause that fails, the most telling first', () => {
-    expect(codesOf(judged([{ gravity: 10100, hours: -40, wine: 15 }]))).toEqual([
+    expect(codesOf(judged([r(-40, 10100, { wine: 15 })]))).toEqual([
       'wine-too-cold',
       'too-few-readings',
       'too-soon',
@@ -285,57 +105,28 @@ describe('fermentation is finished', () => {
 });
 
 describe('"cannot tell yet" asks for one more reading', () => {
-  const falling: Told[] = [
-    { gravity: 9950, hours: 0 },
-    { gravity: 9942, hours: 48 },
-  ];
+  const falling: Told[] = [r(0, 9950), r(48, 9942)];
   test.each([
-    ['opens when it is no lower a day later', { gravity: 9942, hours: 72 }, 'open'],
-    ['opens when it is lower by 0.0004', { gravity: 9938, hours: 72 }, 'open'],
-    ['stays shut when it is lower by 0.0005', { gravity: 9937, hours: 72 }, 'still-falling'],
-    ['stays shut when it comes 23 hours later', { gravity: 9942, hours: 71 }, 'cannot-tell-yet'],
+    ['opens when it is no lower a day later', r(72, 9942), 'open'],
+    ['opens when it is lower by 0.0004', r(72, 9938), 'open'],
+    ['stays shut when it is lower by 0.0005', r(72, 9937), 'still-falling'],
+    ['stays shut when it comes 23 hours later', r(71, 9942), 'cannot-tell-yet'],
   ])('%s', (_, more, said) => expect(first(judged([...falling, more]))).toBe(said));
 
   test('and for another after that when it went on falling by 0.0005', () =>
     expect(
-      first(
-        judged([
-          ...[9947, 9942].map((gravity, index) => ({ gravity, hours: index * 48 })),
-          { gravity: 9937, hours: 72 },
-        ]),
-      ),
+      first(judged([...[9947, 9942].map((gravity, index) => ({ gravity, hours: index * 48 })), r(72, 9937)])),
     ).toBe('cannot-tell-yet'));
 });
 
 describe('the earliest time it could pass, in hours after noon of day 10', () => {
   test.each<[story: string, readings: Told[], hours: number]>([
-    ['two days from now while it is sweet', [{ gravity: 10100, hours: 40 }], 88],
-    ['two days after the one dry reading', [{ gravity: 9940, hours: 0 }], 48],
-    [
-      'two days after the first dry one, not after the sweet one before',
-      [
-        { gravity: 10100, hours: 0 },
-        { gravity: 9940, hours: 10 },
-      ],
-      58,
-    ],
-    [
-      'a day after the last when it cannot be told',
-      [
-        { gravity: 9950, hours: 0 },
-        { gravity: 9942, hours: 48 },
-      ],
-      72,
-    ],
-    [
-      'when the sheet’s day begins, if only that is missing',
-      [
-        { gravity: 9940, hours: -24 },
-        { gravity: 9940, hours: 26 },
-      ],
-      36,
-    ],
-    ['two days from now while the wine is cold', [{ gravity: 9940, hours: 40, wine: 15 }], 88],
+    ['two days from now while it is sweet', [r(40, 10100)], 88],
+    ['two days after the one dry reading', [r(0, 9940)], 48],
+    ['two days after the first dry one, not after the sweet one before', [r(0, 10100), r(10, 9940)], 58],
+    ['a day after the last when it cannot be told', [r(0, 9950), r(48, 9942)], 72],
+    ['when the sheet’s day begins, if only that is missing', [r(-24, 9940), r(26, 9940)], 36],
+    ['two days from now while the wine is cold', [r(40, 9940, { wine: 15 })], 88],
   ])('%s', (_, readings, hours) => expect(earliestOf(judged(readings))).toBe(hours));
 });
 

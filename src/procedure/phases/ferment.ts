@@ -1,6 +1,5 @@
 import { hoursAfter, onDay } from '../../domain/calendar';
 import { standing } from '../../domain/reading';
-import type { Instant } from '../../domain/unit';
 import { addingActsFor, base, toDo } from '../act';
 import type { Facts } from '../facts';
 import { judge } from '../judge';
@@ -72,7 +71,7 @@ function moveEarly(sheet: KitSheet, facts: Facts): Act[] {
     {
       ...base(facts, 'read for the move', taken.length + 1),
       kind: 'reading',
-      due: due as Instant,
+      due,
       done: ready || moved,
     },
     ...movingActs(facts, 1).map((act): Act =>

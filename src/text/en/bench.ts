@@ -1,6 +1,7 @@
-import type { Judged } from '../../domain/judgement';
 import type { Problem } from '../../domain/problem';
 import type { Contents } from '../../procedure/contents';
+import type { Sachet } from '../../procedure/kit-sheet';
+import type { Place } from '../../procedure/phase';
 import type { Act } from '../../procedure/step';
 
 /** What each pad says; the same words work when they are spoken. */
@@ -38,19 +39,33 @@ const contents: Record<Contents, string> = {
   'sweetening pack': 'sugar and juice to sweeten',
 };
 
+const allergens: Record<NonNullable<Sachet['allergen']>, string> = {
+  sulphite: 'sulphite',
+  shellfish: 'shellfish',
+  fish: 'fish',
+  egg: 'egg',
+  milk: 'milk',
+};
+
 type LitresAct = Extract<Act, { kind: 'litres' }>;
 const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string) => string }> = {
   brim: {
     label: 'What the vessel holds, full to the brim',
     hint: (suggested) => `Foam needs room: about ${suggested} is comfortable for this batch.`,
   },
-  must: { label: 'Where the surface stands now', hint: (suggested) => `The mark for this batch is at ${suggested}.` },
-  wine: { label: 'How much wine arrived', hint: (suggested) => `There was ${suggested} before. What is missing stayed with the sediment.` },
+  must: {
+    label: 'Where the surface stands now',
+    hint: (suggested) => `The mark for this batch is at ${suggested}.`,
+  },
+  wine: {
+    label: 'How much wine arrived',
+    hint: (suggested) => `There was ${suggested} before. What is missing stayed with the sediment.`,
+  },
   'top-up': { label: 'How much you topped up with', hint: () => 'Nothing added counts as 0.' },
 };
 
 /** The ways back from a gate, by the clause that sends the wine there. */
-const ways: Partial<Record<Problem['code'], string>> = {
+const ways = {
   'under-stirred': 'stir it again',
   'no-start-reading': 'stir and read again',
   'start-outside': 'stir and read again',
@@ -58,31 +73,24 @@ const ways: Partial<Record<Problem['code'], string>> = {
   cloudy: 'leave it to clear',
   'still-moving': 'let it ferment on',
   'no-baseline': 'top up and read again',
-};
+} satisfies Partial<Record<Problem['code'], string>>;
 
 /** What may be done while the next act has not come due. */
-const meanwhile: Partial<Record<string, string>> = {
-  ferment: 'Keep it warm and closed. You may look through the wall at any time, and take a reading whenever you like.',
+const meanwhile: Partial<Record<Place, string>> = {
+  ferment:
+    'Keep it warm and closed. You may look through the wall at any time, and take a reading whenever you like.',
   clear: 'Leave it still, dark and closed. Keep the airlock full of water.',
   stand: 'Leave the bottles upright, so that the corks grip before they lie down.',
   rest: 'Keep the bottles cool, dark and still. If a closure rises, say so here at once.',
-};
-
-const askedFor: Record<Judged, string> = {
-  foam: 'look for life',
-  rush: 'knock the surface',
-  gas: 'test for gas',
-  clear: 'look at the wine',
-  closures: 'look at the closures',
 };
 
 /** Every word of the screens that lead through a batch. */
 export const bench = {
   pads,
   contents,
+  allergens,
   litres,
   meanwhile,
-  askedFor,
 
   where: {
     label: 'Where we are',
@@ -148,7 +156,8 @@ export const bench = {
     more: 'It was taken earlier',
     takenAt: 'When it was taken',
     takenHint: 'Leave this empty if you read it just now.',
-    corrected: (read: string, sample: string, gravity: string) => `${read} read at ${sample} is ${gravity} at 20 °C.`,
+    corrected: (read: string, sample: string, gravity: string) =>
+      `${read} read at ${sample} is ${gravity} at 20 °C.`,
     asRead: (read: string) => `${read}. Right?`,
     spoken: (read: string) => `“${read}”`,
     wineIs: (wine: string) => `The wine itself is at ${wine}.`,
@@ -205,7 +214,6 @@ export const bench = {
 
   gate: {
     notYet: 'Not yet.',
-    open: 'It is so.',
     opens: {
       'proving mixed': 'It is mixed.',
       'proving dry': 'It is finished.',
@@ -219,15 +227,16 @@ export const bench = {
     tonight: 'Tonight',
     forward: 'The only way on from here is through this gate.',
     readings: 'Readings',
-    noReadings: 'No reading yet.',
     lower: 'lower is later',
     limit: (limit: string) => `finished: ${limit} or lower`,
     start: (lowest: string, highest: string) => `the sheet: ${lowest} to ${highest}`,
     baseline: (baseline: string) => `unchanged from ${baseline}`,
-    line: (count: number) => `Number line with ${count === 1 ? 'one reading' : `${count} readings`}. The table below holds the same.`,
+    line: (count: number) =>
+      `Number line with ${count === 1 ? 'one reading' : `${count} readings`}. The table below holds the same.`,
     beforeYeast: 'before the yeast',
     today: 'today',
     readAs: (read: string, sample: string) => `${read} at ${sample}`,
+    wineAt: (wine: string) => `wine at ${wine}`,
     marks: {
       counted: 'counted',
       earlier: 'earlier',
@@ -235,10 +244,12 @@ export const bench = {
       gassy: 'not counted: gas in the sample',
       struck: 'struck: it was wrong',
     },
-    columns: { when: 'When', gravity: 'At 20 °C', read: 'As read', wine: 'Wine', counts: 'Counts' },
     passes: (passes: number) =>
-      passes === 0 ? 'No quiet test yet: two in a row are wanted.' : passes === 1 ? 'One quiet test. One more.' : 'Two quiet tests in a row.',
-    judging: { gas: 'Gas test', clear: 'A look at the wine' },
+      passes === 0
+        ? 'No quiet test yet: two in a row are wanted.'
+        : passes === 1
+          ? 'One quiet test. One more.'
+          : 'Two quiet tests in a row.',
   },
   ways,
 

@@ -55,14 +55,14 @@ export const screens = {
 
   missing: {
     title: 'Nothing here',
+    notOpened: 'This could not be opened',
     home: 'Go to all batches',
   },
 
   trouble: {
     unforeseen: 'Something in Fallbright tripped. What you recorded is kept; if the screen looks wrong, load the page again.',
-    dismiss: 'Close this message',
-    loading: 'Looking up your batches.',
-    opening: 'Opening the batch.',
+    label: 'Trouble',
+    putAway: 'Put this message away',
   },
 
   opening: {
@@ -72,7 +72,13 @@ export const screens = {
     first: 'Nothing is started yet. Have the box and its sheet beside you.',
     start: 'Start a batch',
     bringIn: 'Bring in a batch file',
-    broughtIn: (name: string) => `${name} is here again, with all that it had recorded.`,
+    broughtIn: {
+      new: (name: string) => `${name} is here, with all that its file holds.`,
+      same: (name: string) => `${name} was here already, exactly so.`,
+      'longer in file': (name: string) => `${name} had gone further in the file, and is as far here now.`,
+      'longer here': (name: string) => `${name} has gone further here than in the file. Nothing was changed.`,
+      copy: (name: string) => `${name} went another way in the file than here. The file’s is kept beside it.`,
+    },
     running: 'Under way',
     ended: 'Ended',
     kitAndStyle: (kit: string, style: string) => `${kit}, ${style}`,

@@ -47,7 +47,7 @@ export const stepsFerment: Pick<Steps, Ferment> = {
   'read for the move': (act) => ({
     show: act.nth > 1 ? 'Read the gravity once more.' : 'Read the gravity.',
     say: `${act.nth > 1 ? 'One more reading. ' : ''}${HOW_TO_READ}`,
-    why: 'Moved too early, the wine can foam out of the new vessel. Moved at the right gravity, it leaves its thick sediment behind. Lower is later.',
+    why: 'Moved too early, the wine can foam out of the new vessel. The right gravity is the one on the sheet or lower: lower is later.',
     more: WELL_READ,
     caution: cautions.openingVessel,
   }),
@@ -74,7 +74,7 @@ export const stepsFerment: Pick<Steps, Ferment> = {
   'read towards dry': (act) => ({
     show: act.nth > 1 ? 'Read the gravity once more.' : 'Read the gravity.',
     say: `${act.nth > 1 ? 'One more reading. ' : ''}${HOW_TO_READ}`,
-    why: 'One low reading proves nothing. Low, unchanged over days, and warm: that is finished. Lower is later.',
+    why: 'One low reading proves nothing, though lower is later. Low, unchanged over days, and warm: that is finished.',
     more: WELL_READ,
     caution: cautions.openingVessel,
   }),

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Gravity } from '../../domain/gravity';
 import type { Celsius } from '../../domain/unit';
-import { KITS } from '../../procedure/kits';
+import { builtInSheets } from '../../procedure/kits';
 import { Maker } from '../../../tests/story/maker';
 import { bandAt, readingsAt } from './gate-readings';
 
-const sheet = KITS['hedge-lantern'];
+const sheet = builtInSheets[0]!;
 const marks = (maker: Maker) =>
   readingsAt('proving dry', sheet, maker.facts).map(({ reading, mark }) => [reading.read, mark]);
 

@@ -39,7 +39,10 @@ function towardsDry(sheet: KitSheet, facts: Facts): MarkedReading[] {
     if (!ferment.includes(reading) || mayCount(reading, finish)) return 'earlier';
     return reading.degassed ? 'cold' : 'gassy';
   };
-  const shown = [...readingsOfMust(facts), ...ferment.filter((reading) => !readingsOfMust(facts).includes(reading))];
+  const shown = [
+    ...readingsOfMust(facts),
+    ...ferment.filter((reading) => !readingsOfMust(facts).includes(reading)),
+  ];
   return byTime(shown).map((reading) => ({ reading, mark: markOf(reading) }));
 }
 

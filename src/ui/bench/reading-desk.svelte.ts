@@ -1,7 +1,13 @@
 import type { Problem } from '../../domain/problem';
 import type { Bench } from './bench.svelte';
 import type { Press } from './offer';
-import { EMPTY_DRAFT, understood, type DraftProblems, type Reading, type ReadingDraft } from './reading-draft';
+import {
+  EMPTY_DRAFT,
+  understood,
+  type DraftProblems,
+  type Reading,
+  type ReadingDraft,
+} from './reading-draft';
 
 /** A reading being written down: its draft, what is wrong with it, and the reading once it can be read back. */
 export class ReadingDesk {

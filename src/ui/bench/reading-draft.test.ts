@@ -4,7 +4,14 @@ import type { Instant } from '../../domain/unit';
 import { EMPTY_DRAFT, understood, type ReadingDraft } from './reading-draft';
 
 const now: Moment = { at: Date.UTC(2031, 4, 20, 16) as Instant, offsetMinutes: 120 };
-const typed: ReadingDraft = { sample: '21', reading: '996', wine: '20,5', degassed: 'yes', returned: 'no', takenAt: '' };
+const typed: ReadingDraft = {
+  sample: '21',
+  reading: '996',
+  wine: '20,5',
+  degassed: 'yes',
+  returned: 'no',
+  takenAt: '',
+};
 const of = (changes: Partial<ReadingDraft> = {}) => understood({ ...typed, ...changes }, '°C', now);
 
 describe('a reading as typed', () => {
@@ -28,7 +35,9 @@ describe('a reading as typed', () => {
     }));
 
   test('names what is wrong with each field, all at once', () =>
-    expect(understood({ ...EMPTY_DRAFT, sample: '70', reading: '0.9', wine: 'warm', takenAt: 'noon' }, '°C', now)).toEqual({
+    expect(
+      understood({ ...EMPTY_DRAFT, sample: '70', reading: '0.9', wine: 'warm', takenAt: 'noon' }, '°C', now),
+    ).toEqual({
       ok: false,
       problems: {
         sample: { code: 'temperature-misread', given: '70', scale: '°C', lowest: 0, highest: 40 },

@@ -45,10 +45,15 @@ export function understood(draft: ReadingDraft, scale: TemperatureScale, now: Mo
   if (sample.ok && reading.ok && wine.ok && takenAt.ok && degassed && returned) {
     const at = takenAt.value === undefined ? {} : { takenAt: takenAt.value };
     const read = { reading: reading.value, sampleCelsius: sample.value, wineCelsius: wine.value };
-    return { ok: true, reading: { ...read, degassed: degassed === 'yes', returned: returned === 'yes', ...at } };
+    return {
+      ok: true,
+      reading: { ...read, degassed: degassed === 'yes', returned: returned === 'yes', ...at },
+    };
   }
   const wrong = { sample, reading, wine, takenAt };
-  const misread = Object.entries(wrong).flatMap(([field, result]) => (result.ok ? [] : [[field, result.problem]]));
+  const misread = Object.entries(wrong).flatMap(([field, result]) =>
+    result.ok ? [] : [[field, result.problem]],
+  );
   return {
     ok: false,
     problems: {

@@ -3,7 +3,13 @@ import type { KitSheet } from '../../procedure/kit-sheet';
 import { COURSE, type Place } from '../../procedure/phase';
 
 /** What stands on the bench: enough to draw it. */
-export type Standing = { shape: 'bucket' | 'carboy'; brim: number; cloud: number; sediment: boolean; closed: boolean };
+export type Standing = {
+  shape: 'bucket' | 'carboy';
+  brim: number;
+  cloud: number;
+  sediment: boolean;
+  closed: boolean;
+};
 
 /** Where the brim was not measured, a first vessel is drawn with the usual room for foam, a glass one nearly full. */
 const ROOM_FOR_FOAM = 1.3;
@@ -16,7 +22,12 @@ export function vesselOf(place: Place, sheet: KitSheet, facts: Facts): Standing 
   return {
     shape: moved ? 'carboy' : 'bucket',
     brim: moved ? sheet.batchLitres * ROOM_IN_GLASS : (facts.brim ?? sheet.batchLitres * ROOM_FOR_FOAM),
-    cloud: is('prepare', 'top up') ? 1 : is('clear', 'proving clear') && facts.judgements.findLast(({ what }) => what === 'clear')?.yes !== true ? 0.6 : 0,
+    cloud: is('prepare', 'top up')
+      ? 1
+      : is('clear', 'proving clear') &&
+          facts.judgements.findLast(({ what }) => what === 'clear')?.yes !== true
+        ? 0.6
+        : 0,
     sediment: is('ferment', 'proving dry') || is('clear', 'proving still'),
     closed: is('ferment', 'proving dry') || is('clear', 'proving still'),
   };

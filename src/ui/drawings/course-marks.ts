@@ -9,6 +9,11 @@ export function courseOf(place: Place, share: number): Course {
   const of = COURSE.length;
   const index = isPhase(place) || isGate(place) ? COURSE.indexOf(place) : of;
   const within = index < of ? Math.min(1, Math.max(0, share)) : 0;
-  const marks = COURSE.map((each, n): Mark => ({ place: each, at: n / of, gate: isGate(each), reached: n <= index }));
+  const marks = COURSE.map((each, n): Mark => ({
+    place: each,
+    at: n / of,
+    gate: isGate(each),
+    reached: n <= index,
+  }));
   return { marks, level: (index + within) / of, nth: Math.min(index + 1, of), of };
 }

@@ -3,7 +3,8 @@ import type { Gravity } from '../../domain/gravity';
 import { gravityScale } from './gravity-scale';
 
 const scale = (...gravities: number[]) => gravityScale(gravities as Gravity[], 0, 100);
-const numbers = ({ lines }: ReturnType<typeof scale>) => lines.filter(({ long }) => long).map(({ gravity }) => gravity);
+const numbers = ({ lines }: ReturnType<typeof scale>) =>
+  lines.filter(({ long }) => long).map(({ gravity }) => gravity);
 
 describe('a piece of scale', () => {
   test('puts lower gravities lower', () => {

@@ -36,7 +36,8 @@ export function levelIn(profile: Profile, share: number): number {
 
 type Point = Profile[number];
 
-const coneVolume = ([low, a]: Point, [high, b]: Point): number => ((high - low) * (a * a + a * b + b * b)) / 3;
+const coneVolume = ([low, a]: Point, [high, b]: Point): number =>
+  ((high - low) * (a * a + a * b + b * b)) / 3;
 
 function heightOf(volume: number, [low, a]: Point, [high, b]: Point): number {
   if (Math.abs(a - b) < 1e-9) return volume / (a * a);
@@ -46,6 +47,7 @@ function heightOf(volume: number, [low, a]: Point, [high, b]: Point): number {
 
 /** The outline as an SVG path, its bottom at `base` and its middle at `middle`. */
 export function outline(profile: Profile, middle: number, base: number): string {
-  const side = (sign: 1 | -1) => profile.map(([height, half]) => `${(middle + sign * half).toFixed(1)} ${(base - height).toFixed(1)}`);
+  const side = (sign: 1 | -1) =>
+    profile.map(([height, half]) => `${(middle + sign * half).toFixed(1)} ${(base - height).toFixed(1)}`);
   return `M${side(-1).toReversed().join('L')}L${side(1).join('L')}`;
 }

@@ -1,6 +1,6 @@
 import type { Facts } from '../../procedure/facts';
 import type { KitSheet } from '../../procedure/kit-sheet';
-import type { EntryWords } from '../../text/en/entries';
+import type { EntryWords } from '../../text/entry-words';
 import type { Formats } from '../../text/formats';
 import type { Text } from '../../text/text';
 import { REMEDIES } from '../../workflow/remedies';

@@ -13,14 +13,14 @@ export type Belief = { course: Course; rest: number; hurry: number; weight: numb
 export type Rest = { mean: number; spread: number; odds: number };
 
 type Normal = { mean: number; spread: number };
-const AXES = ['rate', 'middle', 'tail'] as const;
+const AXES = ['rate', 'lag', 'ease'] as const;
 type About = Record<(typeof AXES)[number], Normal>;
 
-/** Logarithms of rate (per warm day), middle (warm days) and tail, before anything is seen. */
+/** Logarithms of rate (per warm day), lag (warm days) and ease, before anything is seen. */
 const BEFORE: About = {
-  rate: { mean: Math.log(1), spread: 0.5 },
-  middle: { mean: Math.log(2.8), spread: 0.45 },
-  tail: { mean: Math.log(1), spread: 0.6 },
+  rate: { mean: Math.log(0.3), spread: 0.45 },
+  lag: { mean: Math.log(1.2), spread: 0.4 },
+  ease: { mean: Math.log(0.6), spread: 0.6 },
 };
 const CELLS = 7;
 const ROUNDS = 4;
@@ -111,7 +111,7 @@ function closer(weighed: readonly Weighed[], about: About): About {
     const apart = (2 * WIDE * about[axis].spread) / (CELLS - 1);
     return { mean, spread: Math.max(Math.sqrt(square), apart / 2) };
   };
-  return { rate: spreadOf('rate'), middle: spreadOf('middle'), tail: spreadOf('tail') };
+  return { rate: spreadOf('rate'), lag: spreadOf('lag'), ease: spreadOf('ease') };
 }
 
 function coursesAbout(about: About): Course[] {
@@ -119,6 +119,6 @@ function coursesAbout(about: About): Course[] {
     Array.from({ length: CELLS }, (_, index) =>
       Math.exp(mean + WIDE * spread * ((2 * index) / (CELLS - 1) - 1)),
     );
-  const [rates, middles, tails] = [along(about.rate), along(about.middle), along(about.tail)];
-  return rates.flatMap((rate) => middles.flatMap((middle) => tails.map((tail) => ({ rate, middle, tail }))));
+  const [rates, lags, eases] = [along(about.rate), along(about.lag), along(about.ease)];
+  return rates.flatMap((rate) => lags.flatMap((lag) => eases.map((ease) => ({ rate, lag, ease }))));
 }

@@ -1,0 +1,49 @@
+import type { Problem } from '../domain/problem';
+import type { Instant } from '../domain/unit';
+import type { Told } from '../workflow/journal';
+import type { Command } from '../voice/commands';
+import type { Tone } from '../voice/tones';
+import type { Situation } from './situation';
+
+/** What the guide can report. It has no word for ending a batch, striking a reading, or a reason of the maker's. */
+export type GuideReport = Exclude<Told, { type: 'ended' | 'reading struck' | 'noted' }>;
+
+/** How a command came. */
+export type How = 'touch' | 'key' | 'voice';
+
+export type GuideCommand = { type: Command; how: How; at: Instant };
+
+/** What the guide hears. Everything says when it was: the guide reads no clock. */
+export type GuideEvent =
+  | GuideCommand
+  | { type: 'situation'; situation: Situation; at: Instant }
+  /** A card was filled in. The guide reads back what matters before it counts. */
+  | { type: 'draft'; report: GuideReport; at: Instant }
+  /** The batch did not take the last report. */
+  | { type: 'refused'; problem: Problem; at: Instant }
+  /** All lines of an utterance are out, by ear or by caption. */
+  | { type: 'said'; utterance: number; at: Instant }
+  | { type: 'tick'; at: Instant };
+
+/** A card that the guide asks the screen to open. */
+export type Card = 'reading' | 'mishap';
+
+/** What the guide gives out. An utterance takes the place of what is still being said. */
+export type GuideOut =
+  | { type: 'say'; utterance: number; lines: readonly string[] }
+  | { type: 'tone'; tone: Tone }
+  | { type: 'report'; report: GuideReport }
+  | { type: 'show'; card: Card };
+
+/** What the guide is about. */
+export type Stage =
+  | 'resting'
+  | 'warning'
+  | 'acting'
+  | 'reading back'
+  | 'timing'
+  | 'time up'
+  | 'at a gate'
+  | 'not due'
+  | 'held'
+  | 'looking back';

@@ -1,0 +1,41 @@
+import type { Judged } from '../domain/judgement';
+import type { Problem } from '../domain/problem';
+import type { Instant } from '../domain/unit';
+import type { Verdict } from '../domain/verdict';
+import type { Clock } from '../procedure/facts';
+import type { Gate, Place } from '../procedure/phase';
+import type { Act } from '../procedure/step';
+import type { StepWords } from '../text/text';
+import type { Remedy } from '../workflow/remedies';
+import type { Frame } from './frame';
+
+/** An act and its words. */
+export type Told = { act: Act; words: StepWords };
+
+/** What the guide knows of the batch at one moment: worked out anew from a snapshot, never kept. */
+export type Situation = {
+  place: Place;
+  /** The current act is the n-th of so many in this phase. */
+  nth: number;
+  of: number;
+  /** What is to be done now; nothing at a gate, at an end, or before the next act is due. */
+  now?: Told;
+  /** What comes next, and when, where it is not due yet. */
+  next?: Told & { due: Instant };
+  clock?: Clock;
+  /** At a gate. */
+  gate?: { gate: Gate; verdict: Verdict; remedy?: Remedy };
+  /** What keeps the act from counting as done, or made it be asked again. */
+  obstacle?: Problem;
+  /** The question of eye, ear or hand that is open now. */
+  asks?: Judged;
+  /** The names of the acts of this phase that are done, in order. */
+  done: readonly string[];
+  /** Said before a run of acts begins. */
+  frame?: Frame;
+  /** The maker comes back to something that was begun. */
+  resumed: boolean;
+  /** How many events the batch holds, and when the last one was. */
+  entries: number;
+  lastAt: Instant;
+};

@@ -1,0 +1,185 @@
+import type { Sachet } from '../../procedure/kit-sheet';
+import type { StepId } from '../../procedure/step';
+import type { Command } from '../../voice/commands';
+import type { Formats } from '../formats';
+import { named } from './adding';
+import { counted } from './counted';
+
+/** What to say or press for each command; the first is the one that a pad shows. Long ones are heard best. */
+const commands: Record<Command, readonly string[]> = {
+  done: ['that is done', 'I have finished'],
+  ready: ['ready to continue', 'I am ready'],
+  again: ['once more please', 'say that again', 'say it again'],
+  back: ['one step back', 'go back one'],
+  wait: ['wait a moment', 'give me a moment'],
+  'go on': ['go on now', 'on with it'],
+  'how long': ['how many minutes', 'time left', 'how much longer'],
+  start: ['start the clock', 'begin the countdown'],
+  finish: ['finish stirring', 'end the stirring'],
+  'one more minute': ['one more minute', 'add another minute'],
+  'new reading': ['new reading', 'take a reading'],
+  yes: ['yes it is', 'yes that is so'],
+  no: ['no it is not', 'no it isn’t'],
+  why: ['why is that', 'what is the reason'],
+  'where are we': ['where was I', 'what step are we on', 'someone interrupted me'],
+  'what can I say': ['what can I say', 'list the words'],
+  'something went wrong': ['something went wrong', 'we have a problem'],
+};
+
+/** What must be within reach for each step, in the words of the maker's list. */
+const within: Partial<Record<StepId, readonly string[]>> = {
+  'check hydrometer': ['hydrometer and jar', 'thermometer', 'plain water'],
+  'measure brim': ['first vessel', 'measuring jug'],
+  'wash gear': ['cleaner and a soft cloth'],
+  'mix sanitiser': ['sanitiser', 'measuring jug'],
+  'sanitiser contact': ['everything that will touch the juice'],
+  'pour first water': ['warm water'],
+  'pour juice': ['juice bag', 'scissors'],
+  'fill to mark': ['cool water'],
+  'stir must': ['long spoon'],
+  'stir in': ['long spoon'],
+  'read start': ['hydrometer and jar', 'thermometer'],
+  'take must temperature': ['thermometer'],
+  'close with airlock': ['lid and airlock'],
+  'look for life': ['torch'],
+  'read on the way': ['hydrometer and jar', 'thermometer', 'sanitised sampler'],
+  'read for the move': ['hydrometer and jar', 'thermometer', 'sanitised sampler'],
+  'read towards dry': ['hydrometer and jar', 'thermometer', 'sanitised sampler'],
+  'read baseline': ['hydrometer and jar', 'thermometer', 'sanitised sampler'],
+  'sanitise again': ['sanitiser'],
+  'siphon off': ['siphon and hose', 'second vessel'],
+  'draw reserve': ['reserve jar with its airlock'],
+  'knock the surface': ['long spoon', 'cloths'],
+  'stir out gas': ['long spoon', 'cloths'],
+  'take wine temperature': ['thermometer'],
+  'return reserve': ['reserve jar'],
+  'top up': ['something to top up with'],
+  'leave to clear': ['stopper and airlock'],
+  'look through the wine': ['torch', 'small print'],
+  'count bottles': ['bottles and closures'],
+  'sanitise bottles': ['sanitiser'],
+  'fill and close': ['filler', 'corker or capper', 'gloves and eye protection'],
+  'label bottles': ['labels and a pen'],
+  'look at closures': ['thick towel'],
+};
+
+/** What is typed at each step that needs it. */
+const touches: Partial<Record<StepId, string>> = {
+  'check hydrometer': 'the hydrometer in water',
+  'measure brim': 'the size of the vessel',
+  'read start': 'the start gravity',
+  'take must temperature': 'the warmth of the juice',
+  'read on the way': 'a reading',
+  'read for the move': 'a reading',
+  'read towards dry': 'a reading',
+  'measure wine': 'how much wine there is',
+  'take wine temperature': 'the warmth of the wine',
+  'top up': 'what you topped up with',
+  'read baseline': 'the baseline',
+  'count bottles': 'the count of bottles',
+  'count filled': 'the count of filled bottles',
+};
+
+/** Everything that the guide says by itself. The words of acts, gates and problems are theirs. */
+export const guide = {
+  commands,
+  within,
+  touches,
+
+  frame: {
+    run: (stages: string, duration: string) => `Ahead of you: ${stages}. It takes about ${duration}.`,
+    reach: (things: string) => `Have within reach: ${things}.`,
+    sachets: (names: string) => `From the box: ${names}.`,
+    touches: (count: number, what: string) =>
+      count === 1
+        ? `Once you will have to type, with dry hands: ${what}.`
+        : `You will have to type ${String(count)} times, with dry hands: ${what}.`,
+    noTouches: 'Nothing has to be typed on the way.',
+  },
+
+  place: (place: string) => `${place}.`,
+  actOf: (place: string, nth: number, of: number) => `${place}, act ${String(nth)} of ${String(of)}.`,
+  backAgain: (place: string, nth: number, of: number) =>
+    `You were here: ${place}, act ${String(nth)} of ${String(of)}.`,
+  clockWentBack: 'The clock of this device has gone back. Set it right before you go on.',
+
+  say: (phrase: string) => `Say: ${phrase}.`,
+  sayEither: (one: string, other: string) => `Say: ${one}. Or: ${other}.`,
+  youCanSay: (phrases: string) => `You can say: ${phrases}.`,
+
+  warning: {
+    goesInForGood: 'What is in the wine stays in it.',
+    filledForGood: 'A bottle that is filled and closed cannot be taken back.',
+    takeUp: (sachet: Sachet) => `Take up ${named(sachet)}, and read the name on it.`,
+  },
+  cleanHands: 'Clean your hands first: wine is next.',
+  notYet: 'Not yet.',
+  earliest: (when: string) => `The earliest is ${when}.`,
+  wayBack: (place: string) => `The way back is: ${place}.`,
+  notDue: (act: string, when: string) => `Next: ${act} ${when}.`,
+  nothingNow: 'Nothing has to be done until then.',
+  ended: (end: string) => `${end}. There is nothing more to do.`,
+
+  right: (what: string) => `${what} Right?`,
+  notCounted: 'Then it does not count.',
+  readBack: {
+    added: (sachet: Sachet) => `${named(sachet)} ${sachet.count === 1 ? 'is' : 'are'} in.`,
+    filled: 'Every bottle is filled and closed.',
+    early: (left: string) => `There are ${left} left. You stop here all the same.`,
+    all: (names: string) => `All are there: ${names}.`,
+    missing: (names: string) => `Not found: ${names}.`,
+    water: (gravity: string, celsius: string) => `${gravity}, in water at ${celsius}.`,
+    litres: (litres: string) => `${litres}.`,
+    celsius: (celsius: string) => `${celsius}.`,
+    bottles: (formats: Formats, bottles: number, closures: number, threaded: boolean) =>
+      `${counted(formats, bottles, 'bottle')} and ${counted(formats, closures, 'closure')}, ${threaded ? 'with' : 'without'} a screw thread.`,
+    bottled: (formats: Formats, bottles: number) => `${counted(formats, bottles, 'bottle')} filled.`,
+    reading: (gravity: string, sample: string, wine: string) =>
+      `${gravity}. The sample at ${sample}, the wine at ${wine}.`,
+    gassy: 'With gas in the sample, so it will not count.',
+    answer: (answer: string) => `${answer}.`,
+    back: (place: string) => `Back to: ${place}.`,
+  },
+
+  clock: {
+    begins: (duration: string) => `The clock runs: ${duration}.`,
+    left: (duration: string) => `${duration} left.`,
+    wereStirring: (duration: string) => `You were stirring. ${duration} left.`,
+    wereWaiting: (duration: string) => `The clock ran on. ${duration} left.`,
+    reverse: 'Now the other way.',
+    half: (duration: string) => `Half way. ${duration} left.`,
+    lastSeconds: 'Ten seconds.',
+    timeUp: 'Time is up.',
+    wasUp: (duration: string) => `Time was up ${duration} ago.`,
+    longOverdue: 'That is long ago. Look at it before you go on.',
+    goesOn: (phrase: string) => `I go on in ten seconds. To stop me, say: ${phrase}.`,
+  },
+
+  held: {
+    paused: (duration: string) => `The clock stands, with ${duration} left.`,
+    runsOn: (duration: string) => `I am quiet. The clock runs on: ${duration} left.`,
+    waiting: 'I am waiting.',
+  },
+
+  back: {
+    looking: (act: string) => `Before this: ${act}. It is done, and stays done.`,
+    nothing: 'There is nothing before this in this stage.',
+  },
+
+  recap: {
+    done: (acts: string) => `Done: ${acts}.`,
+    nothingDone: 'Nothing of it is done yet.',
+    notDone: (act: string) => `Not done: ${act}.`,
+    inHand: (thing: string) => `In your hand: ${thing}. It is not in yet.`,
+    nothingInHand: 'In your hand: nothing that goes in.',
+    unanswered: (question: string) => `Not answered: ${question}`,
+  },
+
+  readCard: 'Take the sample, and type what you read, with dry hands.',
+  wentWrong: 'Stop, and put down what you hold. Nothing that you recorded is lost. Choose on the screen what happened.',
+  soundGone: {
+    'no voice': 'This device has no voice: read along, and listen for the tones.',
+    'voice stuck': 'The voice of this device hangs: from here on, read along.',
+  },
+  screenMayDarken: 'This device does not let the screen stay on: touch it now and then.',
+};

@@ -1,0 +1,12 @@
+import type { Attachment } from 'svelte/attachments';
+
+/**
+ * Moves the focus to the words of a new act or question, and the page to its top, so that it is read out and seen.
+ * Hand in a derived title: it runs again only when the words change, never because a second has passed.
+ */
+export const arriveAt =
+  (_title: string): Attachment<HTMLElement> =>
+  (heading) => {
+    heading.focus({ preventScroll: true });
+    globalThis.scrollTo({ top: 0 });
+  };

@@ -1,0 +1,37 @@
+import type { Problem } from '../../domain/problem';
+import type { Result } from '../../domain/result';
+import type { Bench } from '../bench/bench.svelte';
+
+/** One thing typed: its text as it stands, what is wrong with it, and the value while it is being read back. */
+export class Typed<Value> {
+  text = $state('');
+  problem = $state<Problem>();
+  asked = $state<Value>();
+
+  constructor(
+    readonly bench: Bench,
+    readonly parse: (given: string) => Result<Value>,
+  ) {}
+
+  /** Reads the text: the value when it can be used. */
+  read(): Value | undefined {
+    const result = this.parse(this.text);
+    this.problem = result.ok ? undefined : result.problem;
+    return result.ok ? result.value : undefined;
+  }
+
+  readBack(): void {
+    this.asked = this.read();
+  }
+
+  /** Ends the reading back, whatever was answered; the text stays. */
+  takeBack(): Value | undefined {
+    const { asked } = this;
+    this.asked = undefined;
+    return asked;
+  }
+
+  get sentence(): string | undefined {
+    return this.bench.tell(this.problem);
+  }
+}
