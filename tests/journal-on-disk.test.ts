@@ -131,7 +131,7 @@ describe('two tabs', () => {
       what: fc.constantFrom('next act', 'note'),
       wait: fc.boolean(),
     }),
-    { minLength: 1, maxLength: 14 },
+    { minLength: 1, maxLength: 10 },
   );
 
   test('that write in any order, hearing of each other or not, lose nothing and end equal', async () => {
@@ -161,7 +161,7 @@ describe('two tabs', () => {
         expect(await contents(disk.second)).toEqual(await contents(disk.first));
         for (const each of tabs) each.close();
       }),
-      { numRuns: 40 },
+      { numRuns: 12 },
     );
   });
 });

@@ -1,7 +1,6 @@
 import type { Phase } from '../procedure/phase';
 import type { Sachet } from '../procedure/kit-sheet';
 import type { Act, StepId } from '../procedure/step';
-import { named } from '../text/en/adding';
 import type { Words } from './guide-text';
 import { minutesFor } from './minutes-for';
 import type { Run } from './run-ahead';
@@ -41,7 +40,7 @@ export function frameLines(frame: Frame, { text, formats }: Words): string[] {
   return [
     guide.frame.run(stages, formats.duration(frame.minutes * 60)),
     ...(things.length > 0 ? [guide.frame.reach(formats.list(things))] : []),
-    ...(frame.sachets.length > 0 ? [guide.frame.sachets(formats.list(frame.sachets.map(named)))] : []),
+    ...(frame.sachets.length > 0 ? [guide.frame.sachets(formats.list(frame.sachets.map(guide.sachet)))] : []),
     typed.length > 0 ? guide.frame.touches(typed.length, formats.list([...new Set(typed)])) : guide.frame.noTouches,
   ];
 }

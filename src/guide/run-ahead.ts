@@ -36,5 +36,7 @@ export function runAhead(place: Place, sheet: KitSheet, facts: Facts): Run {
 
 const isLong = (act: Act, { now }: Facts): boolean =>
   act.kind === 'wait' ||
+  // How long it clears is known only once it has begun.
+  act.step === 'look through the wine' ||
   (act.kind === 'timer' && act.seconds > LONG_HOURS * 3600) ||
   (act.due !== undefined && act.due - now.at > LONG_HOURS * HOUR);

@@ -10,7 +10,7 @@ import type { Remedy } from '../workflow/remedies';
 import type { Frame } from './frame';
 
 /** An act and its words. */
-export type Told = { act: Act; words: StepWords };
+export type ActInWords = { act: Act; words: StepWords };
 
 /** What the guide knows of the batch at one moment: worked out anew from a snapshot, never kept. */
 export type Situation = {
@@ -19,9 +19,9 @@ export type Situation = {
   nth: number;
   of: number;
   /** What is to be done now; nothing at a gate, at an end, or before the next act is due. */
-  now?: Told;
+  now?: ActInWords;
   /** What comes next, and when, where it is not due yet. */
-  next?: Told & { due: Instant };
+  next?: ActInWords & { due: Instant };
   clock?: Clock;
   /** At a gate. */
   gate?: { gate: Gate; verdict: Verdict; remedy?: Remedy };

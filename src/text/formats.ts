@@ -63,10 +63,13 @@ function quantities(locale: string, words: UnitWords, { volume, temperature }: F
     spokenCelsius: (celsius: Celsius) => `${degrees(celsius)} ${words.degrees[temperature]}`,
     litres: volumes(locale, words, volume),
     grams: plain({ ...long('gram'), maximumFractionDigits: 1 }),
-    bar: (bar: number) => `${tenths(bar)} bar`,
+    bar: (bar: number) => `${tenths(bar < TELLING_BAR ? bar : Math.round(bar))} bar`,
     count: plain({ maximumFractionDigits: 0 }),
   };
 }
+
+/** Pressures above this are told in whole bar: the sum is good to a twentieth at best. */
+const TELLING_BAR = 2;
 
 /** One decimal, and two where the first alone would say little: below one of the unit. */
 function volumes(locale: string, { volume: names }: UnitWords, unit: VolumeUnit): (litres: Litres) => string {

@@ -150,50 +150,6 @@ describe('what is published', () => {
   });
 });
 
-describe('a second tab', () => {
-  const both = async (deaf: boolean) => ({
-    here: journal,
-    there: sure(await Journal.open(device.tab(store, { deaf }), 'one')),
-  });
-
-  test('shows what the first one wrote', async () => {
-    const { here, there } = await both(false);
-    await here.report(laidOut);
-    await there.refresh();
-    expect(whole(there)).toEqual(whole(here));
-  });
-
-  test('that did not hear of it reads again before it writes', async () => {
-    const { here, there } = await both(true);
-    await here.report(noted('here'));
-    expect(await there.report(noted('there'))).toBeUndefined();
-    expect(there.events).toEqual([stamped(noted('here')), stamped(noted('there'))]);
-  });
-
-  test('that says the same is told that it is done', async () => {
-    const { here, there } = await both(true);
-    await here.report(laidOut);
-    expect(await there.report(laidOut)).toEqual({ code: 'already-done' });
-    expect(whole(there)).toEqual(whole(here));
-  });
-
-  test('that loses twice gives up, and has changed nothing', async () => {
-    const { there } = await both(true);
-    store.append = () => Promise.resolve('collision');
-    expect(await there.report(laidOut)).toEqual({ code: 'written-elsewhere' });
-    expect(there.events).toEqual([]);
-  });
-
-  test('takes nothing more once the batch is removed', async () => {
-    await store.remove('one');
-    expect(await journal.report(laidOut)).toEqual({ code: 'no-such-batch' });
-    expect({ mismatch: journal.mismatch, again: await journal.report(laidOut) }).toEqual({
-      mismatch: { code: 'no-such-batch' },
-      again: { code: 'no-such-batch' },
-    });
-  });
-});
-
 describe('a journal that cannot be read to its end', () => {
   const gap = { code: 'journal-gap', entry: 3 } as const;
   const twice = {

@@ -44,6 +44,15 @@ export class Maker {
     this.snapshot = begin(this.input);
   }
 
+  /** The same batch at the same moment, to be led another way. */
+  fork(): Maker {
+    const other = new Maker(this.sheet, this.wine, this.input.begun);
+    other.journal.push(...this.journal);
+    other.snapshot = this.snapshot;
+    other.now = this.now;
+    return other;
+  }
+
   get place(): Place {
     return placeOf(this.snapshot);
   }

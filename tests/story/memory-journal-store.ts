@@ -2,7 +2,7 @@ import type { BatchEvent } from '../../src/workflow/batch-event';
 import type { BatchHeader } from '../../src/workflow/batch-header';
 import type { JournalStore, StoredBatch, Written } from '../../src/workflow/journal-store';
 
-/** A store that forgets with the test. `before` stands in the way of every write, to refuse it or to hold it up. */
+/** A store that forgets with the test. `before` stands in the way of every call, to refuse it or to hold it up. */
 export class MemoryJournalStore implements JournalStore {
   readonly batches = new Map<string, StoredBatch>();
   before: () => Promise<void> = () => Promise.resolve();
@@ -11,8 +11,9 @@ export class MemoryJournalStore implements JournalStore {
     return Promise.resolve([...this.batches.values()].map(({ header }) => header));
   }
 
-  read(id: string): Promise<StoredBatch | undefined> {
-    return Promise.resolve(structuredClone(this.batches.get(id)));
+  async read(id: string): Promise<StoredBatch | undefined> {
+    await this.before();
+    return structuredClone(this.batches.get(id));
   }
 
   async create(header: BatchHeader, events: readonly BatchEvent[] = []): Promise<Written> {

@@ -3,7 +3,7 @@ import type { Instant } from '../../src/domain/unit';
 import { builtInSheets } from '../../src/procedure/kits';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
 import type { BatchEvent } from '../../src/workflow/batch-event';
-import type { Journal} from '../../src/workflow/journal';
+import type { Journal } from '../../src/workflow/journal';
 import { type JournalPorts, type Told } from '../../src/workflow/journal';
 import type { JournalStore, OtherTabs } from '../../src/workflow/journal-store';
 import type { Result } from '../../src/domain/result';

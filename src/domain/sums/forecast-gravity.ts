@@ -4,8 +4,8 @@ import { fermentOutcomes, type Outcomes, type Present } from './ground/ferment-o
 import { fermentWarnings, type FermentWarning } from './ground/ferment-warnings';
 import type { Interval } from './ground/interval';
 import { requireWithin } from './ground/require-within';
+import { tenths } from './ground/tenths';
 import { warmDays, yeastRate } from './ground/warm-days';
-import { weightedQuantiles } from './ground/weighted-quantiles';
 import { readingUncertainty } from './reading-uncertainty';
 
 /** A corrected gravity, the wine's own warmth, and how many days after the yeast it was read. */
@@ -38,7 +38,6 @@ type Readings = readonly [ForecastReading, ...ForecastReading[]];
 
 const DAYS_AHEAD = 14;
 const HORIZON = 60;
-const TENTHS = [0.1, 0.5, 0.9];
 /** A standard normal's tenth. */
 const TENTH = 1.2816;
 /** A ferment's pace wanders by this much, and by this share of every change that its warmth has made to it. */
@@ -52,7 +51,7 @@ const WARMTH_DOUBTED = 0.35;
  * Uncertainty  is the result: courses of ferments, weighed by how well each explains the readings, in the warmth that
  *              was read and, from the last reading on, in the last one. Before the third reading it is wide.
  * Errors       RangeError outside the range.
- * Source       Richards' curve in temperature-weighted days (Ough & Amerine 1961: log of rate straight in 1/T; twice as
+ * Source       Michaelis-Menten uptake by a yeast that grows, then tires of alcohol, in temperature-weighted days (form: Coleman et al. 2007; Ough & Amerine 1961; twice as
  *              fast for 10 °C from memory). What is expected before the first reading is our own judgement.
  */
 export function forecastGravity(given: readonly ForecastReading[], terms: ForecastTerms = {}): Forecast {
@@ -72,8 +71,8 @@ export function forecastGravity(given: readonly ForecastReading[], terms: Foreca
   });
   return {
     curve: curveOf(beliefs, outcomes, present.day),
-    limitReached: dry ? { code: 'reached', day: dry.day } : dayOf(beliefs, reach),
-    gateOpens: dayOf(beliefs, opens),
+    limitReached: dry ? { code: 'reached', day: dry.day } : dayOf(reach),
+    gateOpens: dayOf(opens),
     warnings: dry ? [] : fermentWarnings({ readings, beliefs, outcomes, limit, warmEnough }),
   };
 }
@@ -110,21 +109,18 @@ function restsFrom(start: number): [Rest, Rest] {
   ];
 }
 
-function dayOf(beliefs: readonly Belief[], days: readonly number[]): ForecastDay {
-  const weights = beliefs.map(({ weight }) => weight);
-  const [low = HORIZON, value = HORIZON, high = HORIZON] = weightedQuantiles(days, weights, TENTHS);
+function dayOf(days: readonly number[]): ForecastDay {
+  const { value, low, high } = tenths(days);
   if (value > HORIZON) return { code: 'not-expected' };
-  return { code: 'expected', low, value, ...(high > HORIZON ? {} : { high }) };
+  return { code: 'expected', value, low, ...(high > HORIZON ? {} : { high }) };
 }
 
 /** What a reading on each day would show: the spread of the courses, and a reading's own, in quadrature. */
 function curveOf(beliefs: readonly Belief[], { gravityOn }: Outcomes, from: number) {
-  const weights = beliefs.map(({ weight }) => weight);
   const reading = TENTH * readingUncertainty({ division: 0.001 });
   return Array.from({ length: DAYS_AHEAD + 1 }, (_, ahead) => {
     const day = from + ahead;
-    const gravities = beliefs.map((belief) => gravityOn(belief, day));
-    const [low = 1, value = 1, high = 1] = weightedQuantiles(gravities, weights, TENTHS);
+    const { value, low, high } = tenths(beliefs.map((belief) => gravityOn(belief, day)));
     return {
       day,
       value,

@@ -30,7 +30,7 @@ type Wording = (sachet: Sachet) => Omit<StepWords, 'caution'>;
 
 const finings: Wording = (sachet) => ({
   show: `Pour in ${named(sachet)}.`,
-  say: `Pour ${named(sachet)} slowly over the surface. Only this part; put the others behind you.`,
+  say: `Pour ${named(sachet)} slowly over the surface, and nothing else with it.`,
   why: 'Finings (clearing agents) catch what floats and carry it down. Parts that come in the wrong order or too close together undo each other.',
   more: 'Shake or knead the pouch first. If it must be mixed with warm water, the kit’s sheet says how much.',
 });
@@ -46,9 +46,9 @@ const powder: Wording = (sachet) => ({
 const WORDINGS: Record<Contents, Wording> = {
   yeast: (sachet) => ({
     show: `Sprinkle ${named(sachet)} onto the juice.`,
-    say: `Read the name on the packet aloud. Then sprinkle ${named(sachet)} over the surface, and leave it there.`,
+    say: `Read the name on the sachet aloud. Then sprinkle ${named(sachet)} over the surface, and leave it there.`,
     why: 'Dry yeast wakes by itself on warm juice. Water that is too hot, or too long a soak, would kill part of it.',
-    more: 'If the packet itself asks for soaking first, follow the packet, and no longer than it says. The wrong sachet here is the dearest mistake of all: read the name once more.',
+    more: 'If the sachet itself asks for soaking first, follow it, and no longer than it says. The wrong sachet here is the dearest mistake of all: read the name once more.',
   }),
   sorbate: (sachet) => ({
     show: `Add ${named(sachet)}.`,

@@ -1,8 +1,8 @@
-import type { Problem } from '../../domain/problem';
 import type { Contents } from '../../procedure/contents';
 import type { Sachet } from '../../procedure/kit-sheet';
 import type { Place } from '../../procedure/phase';
 import type { Act } from '../../procedure/step';
+import type { REMEDIES } from '../../workflow/remedies';
 
 /** What each pad says; the same words work when they are spoken. */
 const pads = {
@@ -73,7 +73,8 @@ const ways = {
   cloudy: 'leave it to clear',
   'still-moving': 'let it ferment on',
   'no-baseline': 'top up and read again',
-} satisfies Partial<Record<Problem['code'], string>>;
+} satisfies Record<WayBack, string>;
+export type WayBack = (typeof REMEDIES)[number]['clause'];
 
 /** What may be done while the next act has not come due. */
 const meanwhile: Partial<Record<Place, string>> = {
@@ -103,7 +104,8 @@ export const bench = {
   pressLabel: 'What you can say or press',
 
   careful: 'Before you start',
-  allergen: 'Allergen',
+  allergen: (allergen: string) => `allergen: ${allergen}`,
+  details: (details: readonly string[]) => details.join(' · '),
   fromTheSheet: 'From your kit sheet',
   notTaken: 'That was not taken',
   heldBecause: 'Held for now',
@@ -114,7 +116,7 @@ export const bench = {
   no: 'No',
 
   sachet: {
-    count: (count: number) => (count === 1 ? 'one sachet' : `all ${count} sachets`),
+    count: (count: number) => (count === 1 ? 'one sachet' : count === 2 ? 'both sachets' : `all ${count} sachets`),
     printed: 'Printed on it',
     grams: (grams: string) => `${grams} each`,
     dissolve: 'Dissolve it first in a little of the wine or water.',
@@ -233,7 +235,7 @@ export const bench = {
     baseline: (baseline: string) => `unchanged from ${baseline}`,
     line: (count: number) =>
       `Number line with ${count === 1 ? 'one reading' : `${count} readings`}. The table below holds the same.`,
-    beforeYeast: 'before the yeast',
+    beforeYeast: 'at the start',
     today: 'today',
     readAs: (read: string, sample: string) => `${read} at ${sample}`,
     wineAt: (wine: string) => `wine at ${wine}`,

@@ -3,11 +3,11 @@ export const cautions = {
   fumes:
     'Sulphite fumes can bring on an asthma attack. Open a window, keep your face away, and follow the label and your local rules.',
   sanitiser:
-    'Sanitiser can burn skin and eyes, and mixed with bleach or acid cleaner it gives off poisonous gas. Use one product alone, with a window open, as its label says.',
+    'Sanitiser can burn the eyes and bring on an asthma attack, and mixed with another cleaner it can give off poisonous gas. Use one product alone, with a window open, as its label says.',
   hotWater:
     'Hot water scalds, and shatters cold glass. Keep it warm to the hand, and never pour it into glass.',
   lifting:
-    'A full vessel weighs about 25 kilograms, and glass that slips cuts deep. Do not lift it alone; fill it where it will stand.',
+    'A full vessel can weigh 25 kilograms or more, and glass that slips cuts deep. Do not lift it alone; fill it where it will stand.',
   liftingSmall: 'A full vessel is heavier than it looks. Lift with a second person, or not at all.',
   carbonDioxide:
     'Fermenting wine gives off carbon dioxide, which gathers low in closed rooms and makes people faint. Keep the room aired, never use a cupboard or a chest, and keep children out.',
@@ -22,11 +22,12 @@ export const cautions = {
   drill:
     'Wet hands and mains cables do not go together. If you use a drill, let it be a battery drill in dry hands.',
   corker:
-    'A bottle can break in the corker and cut through a hand. Wear gloves and eye protection, check each rim, and never force the lever.',
+    'A bottle can break in the corker or capper and cut through a hand. Wear gloves and eye protection, check each rim, and never force the lever.',
   bottlesMayBurst:
     'Bottles whose closures rise may burst. Cover them with a thick towel, protect your eyes, and do not move them while they are warm.',
   chippedGlass:
     'Splinters cannot be seen in wine. If a rim is chipped or a bottle breaks, throw its wine away.',
+  chippedRim: 'A chipped rim cuts, and sheds splinters that cannot be seen. Put that bottle aside for good.',
   airlockPressure:
     'A blocked airlock builds up pressure that can fire off the lid. Turn your face aside and clear it at once.',
   allergen: {

@@ -10,7 +10,7 @@ const KINDS: Partial<Record<string, string>> = {
 };
 
 /** Text and lists are given as they stand in the file; only their quotation marks are ours. */
-const asPlain = (given: string): string => given.replace(/^"(.*)"$/s, '$1');
+export const asPlain = (given: string): string => given.replace(/^"(.*)"$/s, '$1');
 
 /** `("cork" | "screw cap")` as “cork” or “screw cap”. */
 const choices = (allowed: string): string =>
@@ -26,13 +26,13 @@ const kind = (allowed: string): string => {
   return KINDS[allowed] ?? `of the form ${allowed}`;
 };
 
-/** A bound alone does not say which end it is; what was given does. */
+/** A bound alone does not say which end it is; what was given does. Nothing has a lower bound of length but one. */
 function bound(given: string, allowed: string): string {
+  if (given === '' || given === '[]') return 'It must not be empty.';
   if (!/^\d/.test(allowed)) return `It must be ${allowed}.`;
-  const end = Number(given) < Number(allowed) ? 'at least' : 'at most';
-  return Number.isNaN(Number(given)) || given === ''
-    ? `Its length is out of bounds: the bound is ${allowed}.`
-    : `It must be ${end} ${allowed}.`;
+  if (Number.isNaN(Number(given)))
+    return `It is too long: at most ${allowed} ${given.startsWith('[') ? 'entries' : 'characters'} may stand here.`;
+  return `It must be ${Number(given) < Number(allowed) ? 'at least' : 'at most'} ${allowed}.`;
 }
 
 type Fault = { given: string; allowed: string };
@@ -62,17 +62,20 @@ const RULES: Record<SheetRule, (fault: Fault) => string> = {
     `That is more sulphur dioxide than a kit may add; the most is ${allowed}: weigh the sachet, and check the grams.`,
   'order-twice': () => 'Two sachets of the same phase have this place in the order: give each its own.',
   'reserve-too-large': ({ allowed }) =>
-    `The reserve is more than a quarter of the batch: draw at most ${allowed}.`,
+    `The reserve is more than a quarter of the batch: draw at most ${allowed} litres.`,
   'clear-move-without-vessel': () =>
     'Clear wine is to be moved, but there is no vessel to move it to: add one, or take out the move.',
   'unknown-act': () =>
     'A note hangs on a step that the guide does not have: use the name of one that it has.',
 };
 
+/** Faults of the place itself: there is no value to show. */
+const NOTHING_STANDS: readonly SheetRule[] = ['missing', 'unknown-key'];
+
 /** One line for each fault: where it is, what stands there, and what may. */
 export const faultLines = (faults: readonly SheetFault[]): string[] =>
   faults.map(({ path, given, rule, allowed = '' }) => {
     const plain = asPlain(given);
-    const stands = rule === 'missing' ? '' : ` (${quoted(plain)})`;
+    const stands = NOTHING_STANDS.includes(rule) || plain === '' ? '' : ` (${quoted(plain)})`;
     return `${path || 'The sheet itself'}${stands}: ${RULES[rule]({ given: plain, allowed })}`;
   });

@@ -80,11 +80,17 @@ const touches: Partial<Record<StepId, string>> = {
   'count filled': 'the count of filled bottles',
 };
 
+/** A sentence begins with a capital, whatever it begins with. */
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** Everything that the guide says by itself. The words of acts, gates and problems are theirs. */
 export const guide = {
   commands,
   within,
   touches,
+  sachet: named,
+  /** An act in a list of acts: its name, and its sachet where it has one. */
+  actName: (name: string, sachet?: Sachet) => (sachet ? `${name}: ${named(sachet)}` : name),
 
   frame: {
     run: (stages: string, duration: string) => `Ahead of you: ${stages}. It takes about ${duration}.`,
@@ -110,7 +116,8 @@ export const guide = {
   warning: {
     goesInForGood: 'What is in the wine stays in it.',
     filledForGood: 'A bottle that is filled and closed cannot be taken back.',
-    takeUp: (sachet: Sachet) => `Take up ${named(sachet)}, and read the name on it.`,
+    takeUp: (sachet: Sachet) =>
+      `Take up ${named(sachet)}, and read the name on ${sachet.count === 1 ? 'it' : 'each'}.`,
   },
   cleanHands: 'Clean your hands first: wine is next.',
   notYet: 'Not yet.',
@@ -123,19 +130,19 @@ export const guide = {
   right: (what: string) => `${what} Right?`,
   notCounted: 'Then it does not count.',
   readBack: {
-    added: (sachet: Sachet) => `${named(sachet)} ${sachet.count === 1 ? 'is' : 'are'} in.`,
+    added: (sachet: Sachet) => `${capital(named(sachet))} ${sachet.count === 1 ? 'is' : 'are'} in.`,
     filled: 'Every bottle is filled and closed.',
     early: (left: string) => `There are ${left} left. You stop here all the same.`,
     all: (names: string) => `All are there: ${names}.`,
     missing: (names: string) => `Not found: ${names}.`,
-    water: (gravity: string, celsius: string) => `${gravity}, in water at ${celsius}.`,
+    water: (gravity: string, celsius: string) => `${capital(gravity)}, in water at ${celsius}.`,
     litres: (litres: string) => `${litres}.`,
     celsius: (celsius: string) => `${celsius}.`,
     bottles: (formats: Formats, bottles: number, closures: number, threaded: boolean) =>
       `${counted(formats, bottles, 'bottle')} and ${counted(formats, closures, 'closure')}, ${threaded ? 'with' : 'without'} a screw thread.`,
     bottled: (formats: Formats, bottles: number) => `${counted(formats, bottles, 'bottle')} filled.`,
     reading: (gravity: string, sample: string, wine: string) =>
-      `${gravity}. The sample at ${sample}, the wine at ${wine}.`,
+      `${capital(gravity)}. The sample at ${sample}, the wine at ${wine}.`,
     gassy: 'With gas in the sample, so it will not count.',
     answer: (answer: string) => `${answer}.`,
     back: (place: string) => `Back to: ${place}.`,
@@ -144,8 +151,8 @@ export const guide = {
   clock: {
     begins: (duration: string) => `The clock runs: ${duration}.`,
     left: (duration: string) => `${duration} left.`,
-    wereStirring: (duration: string) => `You were stirring. ${duration} left.`,
-    wereWaiting: (duration: string) => `The clock ran on. ${duration} left.`,
+    wereStirring: 'You were stirring.',
+    ranOn: 'The clock ran on.',
     reverse: 'Now the other way.',
     half: (duration: string) => `Half way. ${duration} left.`,
     lastSeconds: 'Ten seconds.',

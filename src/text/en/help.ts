@@ -15,10 +15,8 @@ export const help = {
     does: 'What it does',
     rows: [
       { keys: 'Space, Enter or Page Down', does: 'presses the main pad' },
-      { keys: 'Page Up or Backspace', does: 'one step back, to look' },
-      { keys: 'R', does: 'shows the act once more' },
-      { keys: 'L', does: 'says how long is left' },
       { keys: '1 to 9', does: 'presses that pad, counted from the first' },
+      { keys: 'Escape', does: 'closes what was folded out' },
       { keys: 'Tab', does: 'moves from one thing to the next, everywhere' },
     ],
   },

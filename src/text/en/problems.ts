@@ -3,7 +3,7 @@ import type { Celsius, Litres } from '../../domain/unit';
 import type { Formats } from '../formats';
 import { unfermented } from '../unfermented';
 import { counted, quoted } from './counted';
-import { faultLines } from './faults';
+import { asPlain, faultLines } from './faults';
 
 type Sentences = {
   [Code in Problem['code']]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string;
@@ -58,10 +58,10 @@ const notFinished: Pick<
     const { grams, bar } = unfermented(gravity, limit);
     const pressure =
       bar === undefined ? 'far more than a bottle can hold' : `about ${f.bar(bar)} in a closed bottle`;
-    return `The wine reads ${f.gravity(gravity)} and must read ${lower(f.gravity(limit))}. The difference is about ${f.grams(grams)} of sugar in each litre, ${pressure}. Leave it warm, and read again tomorrow.`;
+    return `The wine reads ${f.gravity(gravity)} and must read ${lower(f.gravity(limit))}. The difference is about ${f.grams(grams < 10 ? grams : Math.round(grams))} of sugar in each litre, ${pressure}. Leave it warm, and read again tomorrow.`;
   },
   'was-not-dry': ({ gravity, limit, takenAt }, f) =>
-    `The reading of ${f.dayAndTime(takenAt)} was ${f.gravity(gravity)}; each one that counts must be ${lower(f.gravity(limit))}. Go on reading: that one drops out once a dry reading is old enough.`,
+    `The reading of ${f.dateTime(takenAt)} was ${f.gravity(gravity)}; each one that counts must be ${lower(f.gravity(limit))}. Go on reading: that one drops out once a dry reading is old enough.`,
   'wine-too-cold': ({ wine, atLeast }, f) =>
     `The wine was ${f.celsius(wine)} at the newest reading and must be ${f.celsius(atLeast)} or more. In cold wine the yeast only sleeps. Move it somewhere warmer, and read again when it is warm.`,
   'sample-gassy': () =>
@@ -258,15 +258,15 @@ const unreadable: Pick<
       ...faultLines(faults),
     ].join('\n'),
   'batch-file-damaged': ({ path, given }) =>
-    `This batch file is damaged at ${path || 'its beginning'}, where it has ${quoted(given)}. Nothing was changed here. Use another copy of the file.`,
+    `This batch file is damaged at ${path || 'its beginning'}, where it has ${quoted(asPlain(given))}. Nothing was changed here. Use another copy of the file.`,
   'report-misread': ({ path, given }) =>
-    `The entry could not be kept: at ${path || 'its beginning'} it has ${quoted(given)}. Give it again; nothing else was changed.`,
+    `The entry could not be kept: at ${path || 'its beginning'} it has ${quoted(asPlain(given))}. Give it again; nothing else was changed.`,
   'header-lost': ({ entries }, f) =>
     `The beginning of this batch is lost, and with it which kit it is; ${counted(f, entries, 'entry', 'entries')} of its record remain. Open an exported copy of the batch.`,
   'journal-gap': ({ entry }) =>
-    `Entry ${String(entry)} of the record is missing. Everything before it is safe. Export what is there, and open the second copy.`,
+    `Entry ${String(entry)} of the record is missing. Everything before it is safe. Export what is there, and go on from it, or open an older export.`,
   'journal-mismatch': ({ entry, type, reason }, f) =>
-    `Entry ${String(entry)} of the record (${type}) does not fit what came before it. ${sentenceFor(reason, f)} Everything before it is safe: export the batch, and go on from there.`,
+    `Entry ${String(entry)} of the record (${type}) does not fit what came before it. ${whatIsWrong(reason, f)} Everything before it is safe: export the batch, and go on from there.`,
   'no-such-batch': () =>
     'There is no such batch on this device. Go back to the list of batches, or open its file.',
   'no-such-place': ({ address }) => `There is nothing at ${quoted(address)}. Go back to the list of batches.`,
@@ -279,11 +279,11 @@ const device: Pick<
   'storage-refused': () =>
     'This browser lets nothing be kept, as in a private window. Open the guide in an ordinary window, or export the batch before you close it.',
   'storage-full': () =>
-    'There is no room left on this device, and the last entry was not kept. Make room, then give it again; all earlier entries are safe.',
+    'There is no room left on this device. Make room, then give the last entry again; all earlier ones are safe.',
   'written-elsewhere': () =>
     'Another window has gone on with this batch, and this one now shows the same. Look where it stands, and answer again.',
   'no-second-copy': ({ reason }, f) =>
-    `The batch is kept, but not twice: its second copy failed. ${sentenceFor(reason, f)} Until then, export the batch now and again.`,
+    `The batch is kept, but not twice: its second copy failed. ${whatIsWrong(reason, f)} Export the batch now and again until there is one.`,
   'file-unreadable': () => 'The file could not be read. Check that it is still there, and choose it again.',
 };
 
@@ -298,8 +298,8 @@ export const problems: Sentences = {
   ...device,
 };
 
-/** The sentence for a problem inside a problem. */
-function sentenceFor(problem: Problem, formats: Formats): string {
+/** What is wrong, of a problem inside a problem: its first sentence, since what to do is the outer one's to say. */
+function whatIsWrong(problem: Problem, formats: Formats): string {
   const sentence = problems[problem.code] as (problem: Problem, formats: Formats) => string;
-  return sentence(problem, formats);
+  return sentence(problem, formats).split(/(?<=\.) /)[0] ?? '';
 }

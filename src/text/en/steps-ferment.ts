@@ -56,7 +56,7 @@ export const stepsFerment: Pick<Steps, Ferment> = {
     say: 'Sanitise the siphon, its hose, the second vessel, its stopper and its airlock. Rinse them as the label says.',
     why: 'From here on the wine has less and less to defend itself with.',
     more: 'Run sanitiser through the hose, not only over it. Leave it on as long as the label says.',
-    caution: cautions.fumes,
+    caution: cautions.sanitiser,
   }),
   'siphon off': () => ({
     show: 'Siphon off (rack) the wine into the clean vessel.',
@@ -100,7 +100,7 @@ export const stepsFerment: Pick<Steps, Ferment> = {
   }),
   'knock the surface': (act) => ({
     show: act.nth > 1 ? 'Knock the surface once more with a spoon.' : 'Knock the surface with a clean spoon.',
-    say: 'Stand back. Knock the surface once with a sanitised spoon, for one second, and watch.',
+    say: `Stand back. Knock the surface ${act.nth > 1 ? 'once more' : 'once'} with a sanitised spoon, for one second, and watch.`,
     why: 'Powder in gassy wine brings all the gas out at once. A knock shows it before there is powder in it.',
     more: 'A few bubbles are calm. Foam that climbs is a rush: stir that gas out first.',
     caution: 'Gas can rush up with foam. Stand back, and have a cloth ready.',

@@ -1,3 +1,4 @@
+import type { Litres } from '../../domain/unit';
 import type { Act } from '../../procedure/step';
 import { cautions } from './cautions';
 import { counted } from './counted';
@@ -36,10 +37,10 @@ export const stepsFinish: Pick<Steps, Finish> = {
     why: 'It is the best thing to fill the vessel with: the same wine.',
     more: 'Smell it first. If it smells of vinegar or solvent, leave it out and top up with something else.',
   }),
-  'top up': () => ({
+  'top up': (_, f) => ({
     show: 'Fill the vessel to just below its stopper.',
     say: 'Fill the vessel to just below its stopper, with a like wine or a little water. Tell me how much went in.',
-    why: 'Air above the wine turns it brown while it waits. Wine thins nothing; half a litre of water in a whole batch takes away about a quarter of one per cent of alcohol.',
+    why: `Air above the wine turns it brown while it waits. A like wine is best: ${f.litres(0.5 as Litres)} of water takes a whole batch from 13 per cent of alcohol to about 12.7.`,
     more: 'How high is on the kit’s sheet; for most vessels it is well up in the neck. If your kit tells you not to top up, enter nothing added.',
   }),
   'read baseline': (act) => ({
@@ -65,14 +66,14 @@ export const stepsFinish: Pick<Steps, Finish> = {
     say: `The wine fills ${counted(f, wantedOf(act), 'bottle')}. Count your bottles and closures, and run a finger round each rim.`,
     why: 'A vessel that stays half empty takes in air. A chipped rim breaks in the corker.',
     more: 'Take a tenth more closures than bottles. Screw caps for screw threads, corks for bottles made for cork; never a cork in a screw thread.',
-    caution: cautions.chippedGlass,
+    caution: cautions.chippedRim,
   }),
   'sanitise bottles': () => ({
     show: 'Sanitise the bottles, the filler and the closures.',
     say: 'Sanitise the bottles, the filler, the hose and the closures. Let the bottles drain upside down.',
     why: 'Nothing comes after this that could put it right.',
     more: 'Do not boil corks or soak them for long: they crumble. Rinse bottles only if the sanitiser’s label says so.',
-    caution: cautions.fumes,
+    caution: cautions.sanitiser,
   }),
   'fill and close': () => ({
     show: 'Fill and close the bottles, one after the other.',

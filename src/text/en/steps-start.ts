@@ -34,10 +34,10 @@ type Start =
 /** From the closed box to the closed lid. */
 export const stepsStart: Pick<Steps, Start> = {
   'lay out sachets': (act, f) => ({
-    show: `Lay out ${f.count(sachetsOf(act))} packets in order of use.`,
-    say: `Lay the ${f.count(sachetsOf(act))} packets in a row, in order of use, with the yeast apart. Check each one by the name printed on it.`,
-    why: 'This is the cheapest moment to find that one is missing. The worst mistake in the whole job is the wrong packet.',
-    more: 'If one is missing, ask where you bought the kit and keep the juice closed. Keep the empty packets to the end, so that they can be counted. Look for fish, shellfish, egg, milk and sulphite on them: whoever drinks the wine may need to know.',
+    show: `Lay out ${f.count(sachetsOf(act))} sachets in order of use.`,
+    say: `Lay the ${f.count(sachetsOf(act))} sachets in a row, in order of use, with the yeast apart. Check each one by the name printed on it.`,
+    why: 'This is the cheapest moment to find that one is missing. The worst mistake in the whole job is the wrong sachet.',
+    more: 'If one is missing, ask where you bought the kit and keep the juice closed. Keep the empty sachets to the end, so that they can be counted. Look for fish, shellfish, egg, milk and sulphite on them: whoever drinks the wine may need to know.',
   }),
   'check hydrometer': (_, f) => ({
     show: 'Float the hydrometer in plain water.',
@@ -75,14 +75,14 @@ export const stepsStart: Pick<Steps, Start> = {
     say: 'Mix the sanitiser as its label says, and measure both parts.',
     why: 'Too weak, it does not work; too strong, it is left in the wine. Only its own label knows the right strength.',
     more: 'Make it fresh: most solutions fade. Look on the label whether it is to be rinsed off, and how long it must stay on.',
-    caution: `${cautions.sanitiser} ${cautions.fumes}`,
+    caution: cautions.sanitiser,
   }),
   'sanitiser contact': (act, f) => ({
     show: `Keep everything wet with sanitiser for ${f.duration(secondsOf(act))}.`,
     say: `Wet every surface, inside and out, and keep it wet for ${f.duration(secondsOf(act))}. If the label asks for longer, take longer.`,
     why: 'Sanitiser needs time on the surface, not only a splash.',
     more: 'Lid, grommet, airlock, spoon, thermometer, hydrometer and jar, scissors: they are the ones that get forgotten.',
-    caution: cautions.fumes,
+    caution: cautions.sanitiser,
   }),
   'drain gear': () => ({
     show: 'Drain everything, and keep it off the table.',
@@ -100,7 +100,7 @@ export const stepsStart: Pick<Steps, Start> = {
   'add sachet': (act) => addSachet(act),
   'stir in': (act, f) => ({
     show: `Stir it in for ${f.duration(secondsOf(act))}.`,
-    say: `Stir it in, from the bottom up, for ${f.duration(secondsOf(act))}. I keep the time.`,
+    say: `Stir it in well, without splashing, for ${f.duration(secondsOf(act))}. I keep the time.`,
     why: 'What is not spread through the whole vessel works on part of it only.',
   }),
   'wait after': (act, f) => ({

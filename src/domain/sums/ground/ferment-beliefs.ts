@@ -4,10 +4,10 @@ import { shareLeft, type Course } from './ferment-curve';
 export type Seen = { warm: number; gravity: number };
 
 /**
- * One way that a ferment may go: its course, the gravity it comes to rest at, how likely that is, and by how many
- * standard deviations its pace will be off from now on.
+ * One way that a ferment may go: its course, the share left when it was first seen, the gravity it comes to rest at, and by how many standard deviations its
+ * pace will be off from now on.
  */
-export type Belief = { course: Course; rest: number; hurry: number; weight: number };
+export type Belief = { course: Course; outset: number; rest: number; hurry: number };
 
 /** Where a ferment is expected to come to rest, how surely, and how likely it is of that sort. */
 export type Rest = { mean: number; spread: number; odds: number };
@@ -28,8 +28,9 @@ const WIDE = 2.4;
 /** A curve is never quite right: by this much of a warm day along it, and by this much gravity across it. */
 const OFF_ALONG = 0.15;
 const OFF_ACROSS = 0.001;
-const LEAST_WEIGHT = 1e-3;
-/** Five values of a standard normal that stand for a fifth of it each; taken by twos they make a second, unrelated one. */
+/** So many beliefs, all equally likely, stand for everything that could be. */
+const BELIEFS = 300;
+/** Five values of a standard normal that stand for a fifth of it each. */
 const FIFTHS = [-1.2816, -0.5244, 0, 0.5244, 1.2816];
 
 /** What to believe of a ferment after some gravities, the first of which is where it starts. The first rest is the usual one. */
@@ -39,26 +40,36 @@ export function fermentBeliefs(
 ): Belief[] {
   let about = BEFORE;
   for (let round = 1; round < ROUNDS; round++) about = closer(weigh(about, seen, rests), about);
-  return weigh(about, seen, rests).flatMap(({ course, rest, weight }) =>
-    FIFTHS.map((fifth, index) => ({
-      course,
-      rest: rest.mean + rest.spread * fifth,
-      hurry: FIFTHS[(index * 2 + 1) % FIFTHS.length] ?? 0,
-      weight: weight / FIFTHS.length,
-    })),
-  );
+  return evenly(weigh(about, seen, rests)).map(({ course, outset, rest }, index) => ({
+    course,
+    outset,
+    rest: Math.min(rest.mean + rest.spread * fifth(index), seen[0].gravity),
+    hurry: fifth(Math.floor(index / FIFTHS.length)),
+  }));
 }
 
-type Weighed = { course: Course; rest: Normal; weight: number };
+const fifth = (index: number): number => FIFTHS[index % FIFTHS.length] ?? 0;
+
+type Weighed = { course: Course; outset: number; rest: Normal; weight: number };
 
 function weigh(about: About, seen: readonly [Seen, ...Seen[]], rests: readonly [Rest, ...Rest[]]): Weighed[] {
   const judged = coursesAbout(about).flatMap((course) => judge(course, seen, rests));
   const most = judged.reduce((best, { log }) => Math.max(best, log), Number.NEGATIVE_INFINITY);
-  const likely = judged
-    .map(({ log, ...rest }) => ({ ...rest, weight: Math.exp(log - most) }))
-    .filter(({ weight }) => weight > LEAST_WEIGHT);
+  const likely = judged.map(({ log, ...one }) => ({ ...one, weight: Math.exp(log - most) }));
   const total = likely.reduce((sum, { weight }) => sum + weight, 0);
   return likely.map((one) => ({ ...one, weight: one.weight / total }));
+}
+
+/** Draws from the likely at even steps of their weight, so that each draw is as likely as any other. */
+function evenly(likely: readonly Weighed[]): Weighed[] {
+  let [sum, drawn] = [0, 0];
+  return likely.flatMap((one) => {
+    sum += one.weight;
+    const upTo = Math.min(BELIEFS, Math.floor(sum * BELIEFS + 0.5));
+    const times = Math.max(0, upTo - drawn);
+    drawn += times;
+    return Array.from({ length: times }, () => one);
+  });
 }
 
 /**
@@ -90,7 +101,7 @@ function judge(
       Math.log(odds / spread) -
       Math.log(precision) / 2 +
       (best ** 2 * precision - (mean / spread) ** 2) / 2;
-    return { course, rest: { mean: best, spread: precision ** -0.5 }, log };
+    return { course, outset, rest: { mean: best, spread: precision ** -0.5 }, log };
   });
 }
 

@@ -8,13 +8,19 @@ export type Course = { rate: number; lag: number; ease: number };
 const SCARCE = 0.05;
 /** Growth is spread over this share of the lag. */
 const GROWTH_SPREAD = 0.25;
+/** Nobody can tell less sugar than this from none. */
+const LEAST_LOG = Math.log(1e-12);
 const PRECISE = 1e-6;
 const MOST_STEPS = 20;
+
+/** ln(1 + eˣ), and its inverse: a ramp with a rounded foot. */
+const ramp = (x: number): number => Math.max(x, 0) + Math.log1p(Math.exp(-Math.abs(x)));
+const rampInverse = (y: number): number => y + Math.log(-Math.expm1(-y));
 
 /** Days' worth of a grown yeast's work done by then: growth follows a logistic curve. */
 function workDone({ lag }: Course, warm: number): number {
   const spread = lag * GROWTH_SPREAD;
-  return spread * (Math.log1p(Math.exp((warm - lag) / spread)) - Math.log1p(Math.exp(-lag / spread)));
+  return spread * (ramp((warm - lag) / spread) - ramp(-lag / spread));
 }
 
 /** The work that it takes until a share is left: dy/dw = −rate · y/(y + scarce) · (y + ease)/(1 + ease), solved for w. */
@@ -38,12 +44,12 @@ export function shareLeft(course: Course, warm: number): number {
     log += change;
     if (Math.abs(change) < PRECISE) break;
   }
-  return Math.exp(log);
+  return Math.exp(Math.max(log, LEAST_LOG));
 }
 
 /** The warm day on which only that share is left. */
 export function whenLeft(course: Course, share: number): number {
   const spread = course.lag * GROWTH_SPREAD;
-  const grown = workFor(course, share) / spread + Math.log1p(Math.exp(-course.lag / spread));
-  return course.lag + spread * Math.log(Math.expm1(grown));
+  const grown = workFor(course, share) / spread + ramp(-course.lag / spread);
+  return course.lag + spread * rampInverse(grown);
 }

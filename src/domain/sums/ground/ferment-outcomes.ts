@@ -3,7 +3,7 @@ import { shareLeft, whenLeft } from './ferment-curve';
 
 /** A fall over the gate's days that no scale can tell from none. */
 const UNCHANGED = 0.0005;
-const PRECISE_DAYS = 0.1;
+const PRECISE_DAYS = 0.25;
 const AHEAD_DAYS = 30;
 
 /** Where time stands: the day, in warm days too, how many of those a day will bring, and how unsure that pace is. */
@@ -20,13 +20,13 @@ export function fermentOutcomes(first: Seen, present: Present): Outcomes {
   const paceOf = ({ hurry }: Belief) => present.pace * Math.exp(hurry * present.unsure);
   const gravityOn = (belief: Belief, day: number) => {
     const warm = present.warm + (day - present.day) * paceOf(belief);
-    const share = shareLeft(belief.course, warm) / shareLeft(belief.course, first.warm);
+    const share = shareLeft(belief.course, warm) / belief.outset;
     return belief.rest + (first.gravity - belief.rest) * share;
   };
   const reaches = (belief: Belief, gravity: number) => {
     if (belief.rest >= gravity) return Number.POSITIVE_INFINITY;
     const share = Math.min(1, (gravity - belief.rest) / (first.gravity - belief.rest));
-    const warm = whenLeft(belief.course, share * shareLeft(belief.course, first.warm));
+    const warm = whenLeft(belief.course, share * belief.outset);
     return present.day + (warm - present.warm) / paceOf(belief);
   };
   const unchangedFrom = (belief: Belief, from: number, days: number) => {

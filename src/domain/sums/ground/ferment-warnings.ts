@@ -1,8 +1,8 @@
 import type { Belief } from './ferment-beliefs';
 import type { Outcomes } from './ferment-outcomes';
 import type { Interval } from './interval';
+import { tenths } from './tenths';
 import { yeastRate, type Warmth } from './warm-days';
-import { weightedQuantiles } from './weighted-quantiles';
 
 /** What to look after before it is too late. Gravity at rest as an 80 % interval; days and °C. */
 export type FermentWarning =
@@ -30,15 +30,9 @@ export const fermentWarnings = (underway: Underway): FermentWarning[] =>
 
 /** More likely than not it comes to rest above the limit. */
 function stall({ beliefs, limit }: Underway): FermentWarning | undefined {
-  const stuck = beliefs.filter(({ rest }) => rest > limit + ABOVE);
-  const probability = stuck.reduce((sum, { weight }) => sum + weight, 0);
-  if (probability < LIKELY) return undefined;
-  const [low = 1, value = 1, high = 1] = weightedQuantiles(
-    stuck.map(({ rest }) => rest),
-    stuck.map(({ weight }) => weight),
-    [0.1, 0.5, 0.9],
-  );
-  return { code: 'stall', probability, rest: { value, low, high } };
+  const rests = beliefs.map(({ rest }) => rest).filter((rest) => rest > limit + ABOVE);
+  const probability = rests.length / beliefs.length;
+  return probability < LIKELY ? undefined : { code: 'stall', probability, rest: tenths(rests) };
 }
 
 /** Too cold, and by how many days that puts off the limit, compared with 21 °C from now on. */
@@ -46,12 +40,13 @@ function cold({ readings, beliefs, outcomes, limit, warmEnough }: Underway): Fer
   const last = readings.at(-1);
   if (!last || last.celsius >= warmEnough) return undefined;
   const slower = 1 - yeastRate(last.celsius) / yeastRate(COSY);
-  const [daysAhead = 0] = weightedQuantiles(
-    beliefs.map((belief) => Math.min(outcomes.reaches(belief, limit) - last.day, LONGEST_DAYS)),
-    beliefs.map(({ weight }) => weight),
-    [0.5],
-  );
-  return { code: 'cold', celsius: last.celsius, warmEnough, daysLost: Math.max(0, daysAhead) * slower };
+  const ahead = beliefs.map((belief) => Math.min(outcomes.reaches(belief, limit) - last.day, LONGEST_DAYS));
+  return {
+    code: 'cold',
+    celsius: last.celsius,
+    warmEnough,
+    daysLost: Math.max(0, tenths(ahead).value) * slower,
+  };
 }
 
 /** Still warm enough, but on its way down. */

@@ -1,0 +1,36 @@
+import { timeLeft } from '../workflow/clock';
+import type { Command } from '../voice/commands';
+import type { GuideContext } from './guide-context';
+import { offered } from './offered';
+import { ownLines } from './own-lines';
+import { readBack } from './read-back';
+import { recapLines } from './recap';
+import type { Situation } from './situation';
+
+/** What a question is answered with: it moves nothing, and what was asked before still stands. */
+export function aside(command: Command, context: GuideContext): string[] {
+  return context.situation ? (ASIDES[command]?.(context.situation, context) ?? []) : [];
+}
+
+type Aside = (situation: Situation, context: GuideContext) => string[];
+
+const ASIDES: Partial<Record<Command, Aside>> = {
+  again: (_, context) => ownLines(context),
+  why: ({ now, gate, asks }, { words: { text } }) => [
+    ...(now ? [now.words.why] : []),
+    ...(gate ? [text.gates[gate.gate].why] : []),
+    ...(asks ? [text.judgements[asks].how] : []),
+  ],
+  'how long': ({ clock, next }, { at, words: { text, formats } }) => {
+    if (clock) return [text.guide.clock.left(formats.duration(timeLeft(clock, at)))];
+    return next ? [text.guide.notDue(next.words.show, formats.dayAndTime(next.due))] : [];
+  },
+  'where are we': (situation, { draft, at, words }) =>
+    recapLines(situation, draft && readBack(draft, words, situation, at), at, words),
+  'what can I say': (_, context) => {
+    const { guide } = context.words.text;
+    const phrases = offered(context).map((each) => guide.commands[each][0] ?? each);
+    return [guide.youCanSay(phrases.join(', '))];
+  },
+  'new reading': (_, { words: { text } }) => [text.guide.readCard],
+};

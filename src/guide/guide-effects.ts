@@ -1,0 +1,64 @@
+import { tell } from '../text/text';
+import { heard, report, type Effect } from './guide-actions';
+import type { GuideContext } from './guide-context';
+import type { Card, GuideCommand, GuideEvent, GuideReport } from './guide-events';
+import { readBack } from './read-back';
+import { reportFor } from './report-for';
+
+type Reporting = Extract<GuideEvent, { type: 'draft' }> | GuideCommand;
+
+/** The report in an event: a card's own, or what a command comes to where the guide stands. */
+export const reportIn = (context: GuideContext, event: Reporting): GuideReport | undefined =>
+  event.type === 'draft' ? event.report : reportFor(context, event);
+
+const TYPED_IN: ReadonlySet<string> = new Set(['touch', 'key']);
+
+/** A card is filled in with fingers; a pad is pressed with a knuckle. */
+const isTypedIn = (event: Reporting): boolean => event.type === 'draft' && TYPED_IN.has(event.report.how);
+
+/** Whether an event's report must be read back, and answered with yes, before it counts. */
+export function mustBeReadBack(context: GuideContext, event: Reporting): boolean {
+  const { situation, words, at, stage } = context;
+  if (!situation || (stage === 'reading back' && event.type !== 'draft')) return false;
+  const made = reportIn(context, event);
+  return made !== undefined && readBack(made, words, situation, at) !== undefined;
+}
+
+export const draftIt = (context: GuideContext, event: Reporting): Effect => ({
+  context: { ...context, draft: reportIn(context, event), typed: context.typed || isTypedIn(event), before: [] },
+  out: [],
+});
+
+export function reportIt(context: GuideContext, event: Reporting): Effect {
+  const made = reportIn(context, event);
+  const typed = context.typed || isTypedIn(event);
+  return made ? report({ ...context, typed }, made) : { context, out: [] };
+}
+
+export const dropDraft = (context: GuideContext): Effect => ({
+  context: { ...context, draft: undefined, before: [context.words.text.guide.notCounted] },
+  out: [],
+});
+
+/** Why the batch did not take it, and then what is asked once more. */
+export const refuse = (context: GuideContext, { problem }: Extract<GuideEvent, { type: 'refused' }>): Effect => ({
+  context: { ...context, reported: false, before: [tell(context.words.text, problem, context.words.formats)] },
+  out: [],
+});
+
+export const show = (context: GuideContext, card: Card): Effect => ({ context, out: [{ type: 'show', card }] });
+
+/** Everything stops, nothing is lost, and the screen asks what happened. */
+export const goneWrong = (context: GuideContext): Effect => ({
+  context: { ...context, before: [context.words.text.guide.wentWrong] },
+  out: [{ type: 'show', card: 'mishap' }],
+});
+
+export const lookBack = (context: GuideContext): Effect =>
+  heard({ ...context, lookedBack: context.lookedBack + 1, before: [] });
+
+/** A clock that ran out goes on by itself where nothing can be spoiled. */
+export const goOnByItself = (context: GuideContext): Effect => {
+  const act = context.situation?.now?.act.id;
+  return act === undefined ? { context, out: [] } : report(context, { type: 'act done', how: 'timer', act });
+};

@@ -1,0 +1,65 @@
+import type { Command } from '../voice/commands';
+import { timeLeft } from '../workflow/clock';
+import type { Gate } from '../procedure/phase';
+import type { GuideContext } from './guide-context';
+import type { Stage } from './guide-events';
+import type { Situation } from './situation';
+
+/** What can be said or pressed now, the main one first. Nothing else is heard. */
+export function offered(context: GuideContext): Command[] {
+  const { stage, situation, reported } = context;
+  if (!situation || reported) return [];
+  return [...OFFERED[stage](situation, context), ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(stage))];
+}
+
+const ALWAYS = [
+  'again',
+  'back',
+  'wait',
+  'why',
+  'where are we',
+  'what can I say',
+  'something went wrong',
+] as const satisfies readonly Command[];
+
+const NOT_WHILE: Partial<Record<Command, readonly Stage[]>> = {
+  back: ['at a gate', 'not due', 'held', 'reading back', 'timing', 'time up', 'looking back'],
+  wait: ['held', 'not due', 'looking back'],
+  why: ['not due', 'reading back', 'held', 'looking back'],
+};
+
+/** Gates that a new reading can help. */
+const READ_AT: ReadonlySet<Gate> = new Set<Gate>(['proving mixed', 'proving dry', 'proving still']);
+
+type Offers = (situation: Situation, context: GuideContext) => readonly Command[];
+
+const OFFERED: Record<Stage, Offers> = {
+  resting: () => [],
+  warning: (_, { told }) => (told ? ['ready'] : []),
+  acting,
+  'reading back': (_, { told }) => (told ? ['yes', 'no'] : []),
+  timing: ({ now }) => [...(now?.act.kind === 'stir' ? (['finish'] as const) : []), 'one more minute', 'how long'],
+  'time up': () => ['done', 'one more minute'],
+  'at a gate': atGate,
+  'not due': ({ place, next }) => [...(next ? (['how long'] as const) : []), ...(place === 'ferment' ? (['new reading'] as const) : [])],
+  held: ({ clock }, { at }) => ['go on', ...(clock && timeLeft(clock, at) > 0 ? (['how long'] as const) : [])],
+  'looking back': ({ done }, { lookedBack }) => ['go on', ...(lookedBack < done.length ? (['back'] as const) : [])],
+};
+
+function acting({ now, asks, obstacle }: Situation): readonly Command[] {
+  if (!now) return [];
+  const { act } = now;
+  if (act.kind === 'stir' || act.kind === 'timer') return ['start'];
+  if (asks) return ['yes', 'no'];
+  if (act.kind === 'account' || act.step === 'fill to mark') return ['done'];
+  if (act.kind === 'reading') return ['new reading'];
+  const isPlain = act.kind === 'do' || act.kind === 'add' || act.kind === 'wait';
+  return isPlain && !(obstacle && act.check) ? ['done'] : [];
+}
+
+function atGate({ gate, asks }: Situation, { told }: GuideContext): readonly Command[] {
+  if (!gate || !told) return [];
+  const read: readonly Command[] = READ_AT.has(gate.gate) && !gate.verdict.open ? ['new reading'] : [];
+  if (gate.verdict.open || gate.remedy) return ['go on', ...read];
+  return asks ? ['yes', 'no', ...read] : read;
+}

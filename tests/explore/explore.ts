@@ -1,0 +1,56 @@
+import { isEnd } from '../../src/procedure/phase';
+import type { KitSheet } from '../../src/procedure/kit-sheet';
+import { Maker } from '../story/maker';
+import { movesAt } from './moves';
+import { stateKey } from './state-key';
+
+/** What a search found: how much it saw, and the story of every state that broke a rule. */
+export type Explored = { states: number; transitions: number; places: ReadonlySet<string>; stuck: string[]; broken: string[] };
+
+type Node = { maker: Maker; story: string[]; corrections: number };
+
+export type Rule = (maker: Maker) => string | undefined;
+
+/**
+ * Breadth first through every state that the moves reach from a start, each abstract state visited once, with at most so
+ * many corrections a path. `rule` is asked at each. A state without any way on is stuck.
+ */
+export function explore(sheet: KitSheet, start: Maker, mostCorrections: number, rule: Rule): Explored {
+  const seen = new Set<string>();
+  const found = { states: 0, transitions: 0, places: new Set<string>(), stuck: [] as string[], broken: [] as string[] };
+  let frontier: Node[] = [{ maker: start, story: [], corrections: 0 }];
+  while (frontier.length > 0) {
+    const next: Node[] = [];
+    for (const node of frontier) {
+      found.states += 1;
+      found.places.add(node.maker.place);
+      const broken = rule(node.maker);
+      if (broken) found.broken.push(`${broken}: ${node.story.join('; ')}`);
+      const after = isEnd(node.maker.place) ? [] : stepsFrom(node, mostCorrections);
+      found.transitions += after.length;
+      if (after.length === 0 && !isEnd(node.maker.place)) found.stuck.push(`${node.maker.place}: ${node.story.join('; ')}`);
+      for (const each of after) {
+        const key = `${String(each.corrections)} ${stateKey(each.maker)}`;
+        if (seen.has(key)) continue;
+        seen.add(key);
+        next.push(each);
+      }
+    }
+    frontier = next;
+  }
+  return found;
+}
+
+/** Every move that the batch takes, with where it leads. */
+function stepsFrom({ maker, story, corrections }: Node, mostCorrections: number): Node[] {
+  return movesAt(maker)
+    .filter(({ corrects }) => !corrects || corrections < mostCorrections)
+    .flatMap((move) => {
+      const after = maker.fork();
+      after.wait(move.hours);
+      move.deed(after);
+      return after.facts === maker.facts
+        ? []
+        : [{ maker: after, story: [...story, move.name], corrections: corrections + (move.corrects ? 1 : 0) }];
+    });
+}

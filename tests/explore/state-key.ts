@@ -1,0 +1,58 @@
+import { daysBetween, HOUR, localDay } from '../../src/domain/calendar';
+import { asOf, type Facts } from '../../src/procedure/facts';
+import { finishOf } from '../../src/procedure/limits';
+import { clearingAct } from '../../src/procedure/judge';
+import { lastDegassed } from '../../src/procedure/selections';
+import type { Maker } from '../story/maker';
+
+/** Hours as far as any clause can tell them apart: a day, two, three, a week. */
+const span = (hours: number): number => [24, 48, 72, 168].findIndex((edge) => hours < edge);
+
+/** What tells one state from another, for the search: every clause's inputs, with times only as finely as clauses see them. */
+export function stateKey(maker: Maker): string {
+  const facts = asOf(maker.facts, maker.now);
+  return JSON.stringify([
+    maker.place,
+    maker.act?.id,
+    readings(maker, facts),
+    Object.entries(facts.passed).map(([gate, passing]) => [gate, span((facts.now.at - passing.at) / HOUR)]),
+    facts.additions.map(({ sachet }) => sachet).join(),
+    judgements(facts),
+    facts.returns.map(({ gate, clause }) => `${gate} ${clause}`),
+    clearing(maker, facts),
+  ]);
+}
+
+function readings({ sheet }: Maker, facts: Facts): unknown {
+  const { wineAtLeast, minimumDays, limit } = finishOf(sheet);
+  const taken = facts.readings.toSorted((a, b) => a.takenAt - b.takenAt);
+  const told = taken.map((reading, index) => [
+    reading.gravity > limit ? 'high' : reading.gravity,
+    span(((taken[index + 1]?.takenAt ?? facts.now.at) - reading.takenAt) / HOUR),
+    reading.wine >= wineAtLeast,
+    reading.degassed,
+    reading.backDated,
+    reading.struck,
+    reading.entry === facts.baseline,
+    facts.pitched !== undefined && reading.takenAt >= facts.pitched.at,
+  ]);
+  return [told, facts.pitched && daysBetween(facts.pitched, facts.now) >= minimumDays];
+}
+
+function judgements(facts: Facts): unknown {
+  const last = (what: string, since: number): string =>
+    facts.judgements
+      .filter((judgement) => judgement.what === what && judgement.at >= since)
+      .map(({ yes }) => (yes ? 'y' : 'n'))
+      .slice(-2)
+      .join('');
+  return [last('gas', lastDegassed(facts)), last('rush', 0), last('foam', 0)];
+}
+
+function clearing({ sheet }: Maker, facts: Facts): unknown {
+  const since = facts.done[clearingAct(facts)];
+  if (!since) return undefined;
+  const looks = facts.judgements.filter(({ what, at }) => what === 'clear' && at >= since.at);
+  const days = new Set(looks.slice(looks.findLastIndex(({ yes }) => !yes) + 1).map(localDay)).size;
+  return [looks.at(-1)?.yes, Math.min(days, 2), daysBetween(since, facts.now) >= sheet.clearingDays, span((facts.now.at - since.at) / HOUR)];
+}

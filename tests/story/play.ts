@@ -1,0 +1,228 @@
+import { RULES } from '../../src/domain/gates/passing';
+import type { GuideReport } from '../../src/guide/guide-events';
+import type { GuideText, Words } from '../../src/guide/guide-text';
+import { lead, type Lead } from '../../src/guide/lead';
+import { situationOf } from '../../src/guide/situation-of';
+import { isTyped } from '../../src/guide/touches';
+import type { KitSheet } from '../../src/procedure/kit-sheet';
+import type { Place } from '../../src/procedure/phase';
+import { en } from '../../src/text/en';
+import { guide } from '../../src/text/en/guide';
+import { formatsFor } from '../../src/text/formats';
+import type { Command } from '../../src/voice/commands';
+import type { Tone } from '../../src/voice/tones';
+import { FIRST_SOUND_PREFERENCES } from '../../src/voice/sound-preferences';
+import { SpeechQueue } from '../../src/voice/speech-queue';
+import type { Instant } from '../../src/domain/unit';
+import type { Problem } from '../../src/domain/problem';
+import type { Report } from '../../src/workflow/batch-event';
+import { FakeEngine } from './fake-engines';
+import { Maker } from './maker';
+import { SimulatedClock } from './simulated-clock';
+
+const text: GuideText = { ...en, guide };
+export const words: Words = {
+  text,
+  formats: formatsFor({ preferences: { volume: 'litres', temperature: '°C' }, language: 'en', timeZone: 'UTC' }),
+};
+
+const TICK = 250;
+/** Seconds that a maker thinks, or is at it, before the answer. */
+const THINKS = 2;
+
+/** One visit, played under a simulated clock and written down as a script: who says what, and when. */
+export class Play {
+  readonly maker: Maker;
+  readonly clock: SimulatedClock;
+  readonly script: string[] = [];
+  #lead: Lead;
+  #opened = 0;
+
+  private constructor(maker: Maker) {
+    this.maker = maker;
+    this.clock = new SimulatedClock(maker.now.at);
+    this.#lead = this.#open();
+  }
+
+  /** The curtain rises where the batch stands. */
+  static with(maker: Maker): Play {
+    return new Play(maker);
+  }
+
+  static at(sheet: KitSheet, place: Place): Play {
+    return new Play(new Maker(sheet).goTowards(place));
+  }
+
+  get context() {
+    return this.#lead.actor.getSnapshot().context;
+  }
+
+  /** The page is closed and opened again some time later. */
+  async reload(secondsLater: number): Promise<this> {
+    this.#lead.stop();
+    this.clock.sleep(secondsLater * 1000);
+    this.script.push(`     (the page is opened again)`);
+    this.#lead = this.#open();
+    await this.hearsOut();
+    return this;
+  }
+
+  #open(): Lead {
+    this.#opened = this.#opened || this.clock.now();
+    const queue = new SpeechQueue({
+      engine: new FakeEngine(this.clock),
+      after: this.clock.after,
+      language: 'en',
+      preferences: () => FIRST_SOUND_PREFERENCES,
+      caption: (line) => this.#write('Guide', line),
+      silent: (why) => this.#write('Guide', `(${why})`),
+    });
+    queue.prime();
+    const opened = lead(words, {
+      speaker: queue,
+      tones: { play: (tone) => this.#sound(tone) },
+      ticker: { subscribe: (tick) => this.clock.every(TICK, tick) },
+      now: this.clock.now,
+      report: (report) => Promise.resolve(this.#take(report)),
+      show: (card) => this.#write('Screen', card),
+    });
+    this.#tell(opened);
+    return opened;
+  }
+
+  #tell(to: Lead): void {
+    this.maker.now = { ...this.maker.now, at: this.clock.now() };
+    to.tell(situationOf(this.maker.snapshot, this.maker.now, words));
+  }
+
+  #take(report: GuideReport): Problem | undefined {
+    this.maker.now = { ...this.maker.now, at: this.clock.now() };
+    const full = (report.type === 'gate passed' ? { ...report, rules: RULES, readings: [] } : report) as Report;
+    const problem = this.maker.report(full);
+    const about = 'act' in report ? report.act : 'gate' in report ? report.gate : undefined;
+    this.#write('Batch', [problem ? `refused (${problem.code})` : report.type, ...(about ? [about] : [])].join(', '));
+    if (!problem) this.#tell(this.#lead);
+    return problem;
+  }
+
+  /** A tone stands in the line that it belongs to: "ready" after what was asked, an alert before what is said. */
+  #sound(tone: Tone): void {
+    if (tone === 'heard') return;
+    if (tone !== 'ready') this.#write('♪', tone);
+    else this.script.push(`${this.script.pop() ?? ''} ♪`);
+  }
+
+  #write(who: string, what: string): void {
+    const seconds = Math.floor((this.clock.now() - this.#opened) / 1000);
+    const minute = String(Math.floor(seconds / 60)).padStart(2);
+    this.script.push(`${minute}:${String(seconds % 60).padStart(2, '0')} ${who}: ${what}`);
+  }
+
+  /** Waits until nothing more is being said. */
+  async hearsOut(): Promise<this> {
+    await this.clock.pass(0);
+    while (this.context.saying !== undefined) await this.clock.pass(TICK);
+    return this;
+  }
+
+  async waits(seconds: number): Promise<this> {
+    await this.clock.pass(seconds * 1000);
+    return this;
+  }
+
+  /** Says a command, as soon as the guide is silent and a moment has passed. */
+  async says(command: Command): Promise<this> {
+    await this.hearsOut();
+    await this.waits(THINKS);
+    return this.interrupts(command);
+  }
+
+  /** Says a command now, whatever is being said. */
+  async interrupts(command: Command): Promise<this> {
+    this.#write('Maker', guide.commands[command][0] ?? command);
+    this.#lead.hear(command, 'voice');
+    await this.clock.pass(0);
+    return this;
+  }
+
+  /** Fills in a card. */
+  async types(report: GuideReport): Promise<this> {
+    await this.hearsOut();
+    await this.waits(THINKS);
+    this.#write('Maker', `(types: ${report.type})`);
+    this.#lead.draft(report);
+    await this.clock.pass(0);
+    return this;
+  }
+
+  /** What a careful maker would put on the card of the current act, or at the gate. */
+  card(): GuideReport {
+    const made: Report[] = [];
+    const probe = Object.assign(Object.create(this.maker) as Maker, {
+      report: (report: Report) => void made.push(report),
+    });
+    if (probe.act) probe.answer();
+    else probe.read();
+    return made[0] as GuideReport;
+  }
+
+  /** Answers as a careful maker would until there is nothing to do for now. */
+  async follows(until: Place = 'finished'): Promise<this> {
+    for (let turn = 0; this.maker.place !== until && turn < 400; turn += 1) {
+      await this.hearsOut();
+      if (!(await this.#answersOnce())) return this;
+    }
+    return this.hearsOut();
+  }
+
+  /** When it is worth coming back: when the next act is due, or when the gate could open. */
+  get comesBack(): Instant | undefined {
+    const { next, gate } = this.context.situation ?? {};
+    if (next) return next.due;
+    return gate && !gate.verdict.open ? gate.verdict.earliest : undefined;
+  }
+
+  close(): void {
+    this.#lead.stop();
+  }
+
+  async #answersOnce(): Promise<boolean> {
+    const { stage, situation } = this.context;
+    const act = situation?.now?.act;
+    if (stage === 'timing') return this.#until(() => this.context.stage !== 'timing');
+    if (stage === 'time up' && act?.step === 'sanitiser contact')
+      return this.#until(() => this.context.stage !== 'time up');
+    if (act && stage === 'acting' && isTyped(act)) return this.#done(this.types(this.card()));
+    if (stage === 'at a gate' && this.#wantsReading()) return this.#done(this.types(this.card()));
+    const command = this.#command();
+    return command !== undefined && this.#done(this.says(command));
+  }
+
+  #wantsReading(): boolean {
+    const { gate } = this.context.situation ?? {};
+    return !!gate && !gate.verdict.open && gate.verdict.because.code === 'no-reading-since-baseline' && (gate.verdict.earliest ?? 0) <= this.clock.now();
+  }
+
+  #command(): Command | undefined {
+    const { stage, situation } = this.context;
+    const act = situation?.now?.act;
+    if (stage === 'warning') return 'ready';
+    if (stage === 'reading back') return 'yes';
+    if (stage === 'time up') return 'done';
+    if (stage === 'held' || stage === 'looking back') return 'go on';
+    if (stage === 'at a gate' && !situation?.asks) return situation?.gate?.verdict.open ? 'go on' : undefined;
+    if (situation?.asks) return situation.asks === 'foam' || situation.asks === 'clear' ? 'yes' : 'no';
+    if (stage !== 'acting') return undefined;
+    return act?.kind === 'stir' || act?.kind === 'timer' ? 'start' : 'done';
+  }
+
+  async #until(over: () => boolean): Promise<boolean> {
+    while (!over()) await this.clock.pass(TICK);
+    return true;
+  }
+
+  async #done(deed: Promise<this>): Promise<boolean> {
+    await deed;
+    return true;
+  }
+}
