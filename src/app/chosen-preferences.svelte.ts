@@ -3,7 +3,10 @@ import type { Problem } from '../domain/problem';
 import { orProblem } from '../workflow/or-problem';
 
 /** Where preferences are kept. What it cannot do it throws as a `ProblemError`. */
-export type PreferencesStore = { read: () => Promise<Preferences>; write: (preferences: Preferences) => Promise<void> };
+export type PreferencesStore = {
+  read: () => Promise<Preferences>;
+  write: (preferences: Preferences) => Promise<void>;
+};
 
 /** What the maker has chosen. A choice counts at once; where it cannot be kept it counts until the app is closed. */
 export class ChosenPreferences {

@@ -8,6 +8,7 @@ import { otherTabs } from '../storage/other-tabs.browser';
 import { SettingsStore } from '../storage/settings-store';
 import { Live } from '../ui/live.svelte';
 import '../ui/styles/base.css';
+import '../ui/shell/print.css';
 import { orProblem } from '../workflow/or-problem';
 import App from './App.svelte';
 import { ChosenPreferences } from './chosen-preferences.svelte';
@@ -39,7 +40,11 @@ const outside: Ports = {
   preferences,
   storage: {
     isPromised: page.isStoragePromised,
-    askToKeep: () => orProblem(() => keepStorage(settings).then(() => undefined), () => undefined),
+    askToKeep: () =>
+      orProblem(
+        () => keepStorage(settings).then(() => undefined),
+        () => undefined,
+      ),
   },
   print: page.print,
 };

@@ -18,9 +18,12 @@ describe('an address', () => {
 
   test.each(['#/cellar', '#/batch', '#/batch/', '#/batch/a/b', '#/batch/a/journal/2', '#/settings/x'])(
     '%s is nobody’s, and is kept to be told',
-    (address) => expect(routeOf(address)).toEqual({ screen: 'unknown', address: address.replace(/^#\/|\/$/g, '') }),
+    (address) =>
+      expect(routeOf(address)).toEqual({ screen: 'unknown', address: address.replace(/^#\/|\/$/g, '') }),
   );
 
-  test.each(ADDRESSES.filter(([address]) => /^#\/(.*[^/])?$/.test(address)))('%s is what its route is called', (address, route) =>
-    expect(route.screen === 'unknown' ? undefined : addressOf(route)).toBe(address));
+  test.each(ADDRESSES.filter(([address]) => /^#\/(.*[^/])?$/.test(address)))(
+    '%s is what its route is called',
+    (address, route) => expect(route.screen === 'unknown' ? undefined : addressOf(route)).toBe(address),
+  );
 });

@@ -25,10 +25,12 @@ export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Words):
   const last = snapshot.context.facts;
   const facts = asOf(last, now);
   const acts = isPhase(place) ? plan(place, sheet, facts) : [];
-  const frame = isVisitBegun(last, now) ? frameOf(runAhead(place, sheet, facts)) : undefined;
+  const at = whichAct(acts, sheet, facts, words);
+  // A clock that ran on meanwhile comes first.
+  const frame = isVisitBegun(last, now) && !at.clock ? frameOf(runAhead(place, sheet, facts)) : undefined;
   return {
     place,
-    ...whichAct(acts, sheet, facts, words),
+    ...at,
     ...(isGate(place) ? atGate(place, sheet, facts) : {}),
     ...(frame ? { frame } : {}),
     resumed: last.entries > 0,
@@ -78,7 +80,8 @@ function atGate(gate: Gate, sheet: KitSheet, facts: Facts): Pick<Situation, 'gat
   const [remedy] = remedies;
   if (remedy) return { gate: { gate, verdict, ...(remedies.length === 1 ? { remedy } : {}) } };
   const isTimely = verdict.open || (verdict.earliest ?? 0) <= facts.now.at;
-  const asks = isTimely ? failed.map(({ code }) => ASKED_AT_GATES[code]).find((what) => what !== undefined) : undefined;
+  const [first] = failed;
+  const asks = isTimely && first ? ASKED_AT_GATES[first.code] : undefined;
   return { gate: { gate, verdict }, ...(asks ? { asks } : {}) };
 }
 

@@ -3,8 +3,11 @@ import type { Instant } from '../domain/unit';
 /** One look at both clocks of a device: the wall's, which can be set, and the page's own, which only runs forward. */
 export type Look = { wall: Instant; monotonic: number };
 
+/** Where both clocks agreed last. `skew` is by how much the wall clock was set since, and is taken off what it shows. */
+export type Anchor = Look & { skew: number };
+
 /** What both clocks together say. `odd` where they disagree, with the reason that was found. */
-export type Agreed = { now: Instant; anchor: Look; odd?: 'slept' | 'clock set' };
+export type Agreed = { now: Instant; anchor: Anchor; odd?: 'slept' | 'clock set' };
 
 /** A disagreement of more than this is no drift. Milliseconds. */
 const DRIFT = 2000;
@@ -14,12 +17,13 @@ const DRIFT = 2000;
  * sight since the last look, the wall is right. If it was in sight all the time, someone set the wall clock: the page's
  * own goes on from where it was.
  */
-export function agree(anchor: Look, look: Look, outOfSight: boolean): Agreed {
-  const expected = (anchor.wall + look.monotonic - anchor.monotonic) as Instant;
-  if (Math.abs(look.wall - expected) <= DRIFT) return { now: expected, anchor };
+export function agree(anchor: Anchor, { wall: shown, monotonic }: Look, outOfSight: boolean): Agreed {
+  const expected = (anchor.wall + monotonic - anchor.monotonic) as Instant;
+  const wall = (shown - anchor.skew) as Instant;
+  if (Math.abs(wall - expected) <= DRIFT) return { now: expected, anchor };
   return outOfSight
-    ? { now: look.wall, anchor: look, odd: 'slept' }
-    : { now: expected, anchor: { wall: expected, monotonic: look.monotonic }, odd: 'clock set' };
+    ? { now: wall, anchor: { wall, monotonic, skew: anchor.skew }, odd: 'slept' }
+    : { now: expected, anchor: { wall: expected, monotonic, skew: shown - expected }, odd: 'clock set' };
 }
 
 /** Hours after a deadline beyond which nobody believes that someone is still stirring. */

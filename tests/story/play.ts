@@ -61,7 +61,7 @@ export class Play {
   async reload(secondsLater: number): Promise<this> {
     this.#lead.stop();
     this.clock.sleep(secondsLater * 1000);
-    this.script.push(`     (the page is opened again)`);
+    this.script.push('(the page is opened again)');
     this.#lead = this.#open();
     await this.hearsOut();
     return this;
@@ -114,7 +114,7 @@ export class Play {
 
   #write(who: string, what: string): void {
     const seconds = Math.floor((this.clock.now() - this.#opened) / 1000);
-    const minute = String(Math.floor(seconds / 60)).padStart(2);
+    const minute = String(Math.floor(seconds / 60));
     this.script.push(`${minute}:${String(seconds % 60).padStart(2, '0')} ${who}: ${what}`);
   }
 

@@ -92,11 +92,11 @@ const WORDINGS: Record<Contents, Wording> = {
   nutrient: powder,
 };
 
-const intoWine = ({ contents, when }: Sachet): Omit<StepWords, 'caution'> | undefined =>
-  contents.includes('bentonite') && when === 'fine'
+const intoWine = (sachet: Sachet): Omit<StepWords, 'caution'> | undefined =>
+  sachet.contents.includes('bentonite') && sachet.when === 'fine'
     ? {
-        show: 'Sprinkle the bentonite in while you stir.',
-        say: 'Stir the wine gently until it turns. Then sprinkle the bentonite in, a little at a time.',
+        show: `Sprinkle ${named(sachet)} onto the moving wine.`,
+        say: `Stir the wine gently until it turns. Then sprinkle ${named(sachet)} in, a little at a time.`,
         why: 'Bentonite is a clay that carries haze down. On still wine it clumps, and lumps do nothing.',
       }
     : undefined;

@@ -116,7 +116,8 @@ export const bench = {
   no: 'No',
 
   sachet: {
-    count: (count: number) => (count === 1 ? 'one sachet' : count === 2 ? 'both sachets' : `all ${count} sachets`),
+    count: (count: number) =>
+      count === 1 ? 'one sachet' : count === 2 ? 'both sachets' : `all ${count} sachets`,
     printed: 'Printed on it',
     grams: (grams: string) => `${grams} each`,
     dissolve: 'Dissolve it first in a little of the wine or water.',

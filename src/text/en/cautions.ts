@@ -8,7 +8,6 @@ export const cautions = {
     'Hot water scalds, and shatters cold glass. Keep it warm to the hand, and never pour it into glass.',
   lifting:
     'A full vessel can weigh 25 kilograms or more, and glass that slips cuts deep. Do not lift it alone; fill it where it will stand.',
-  liftingSmall: 'A full vessel is heavier than it looks. Lift with a second person, or not at all.',
   carbonDioxide:
     'Fermenting wine gives off carbon dioxide, which gathers low in closed rooms and makes people faint. Keep the room aired, never use a cupboard or a chest, and keep children out.',
   openingVessel:

@@ -17,7 +17,9 @@ const numbered = (entries: readonly number[], { formats, reading }: EntryWords):
 const lines: { [Type in EventType]: Line<Type> } = {
   'act done': ({ act }, words) => `Done: ${words.act(act)}.`,
   'sachets accounted': ({ missing }, { formats }) =>
-    missing.length === 0 ? 'Every sachet of the sheet was in the box.' : `Not in the box: ${formats.list(missing)}.`,
+    missing.length === 0
+      ? 'Every sachet of the sheet was in the box.'
+      : `Not in the box: ${formats.list(missing)}.`,
   'instrument checked': ({ division, calibratedAt, waterReading, waterCelsius }, { formats }) =>
     `Hydrometer: a line every ${division === 10 ? '0.001' : '0.002'}, made for ${String(calibratedAt)} °C. In plain water of ${formats.celsius(waterCelsius)} it showed ${formats.gravity(waterReading)}.`,
   'litres measured': ({ act, litres }, words) => `${words.act(act)}: ${words.formats.litres(litres)}.`,
@@ -42,7 +44,11 @@ const lines: { [Type in EventType]: Line<Type> } = {
   ended: ({ end, reason }, words) => `${words.place(end)}: ${reason}`,
 };
 
-function readingLine({ reading, sampleCelsius, wineCelsius, degassed, returned }: EventOf<'reading taken'>, words: EntryWords, entry: number): string {
+function readingLine(
+  { reading, sampleCelsius, wineCelsius, degassed, returned }: EventOf<'reading taken'>,
+  words: EntryWords,
+  entry: number,
+): string {
   const { formats } = words;
   const corrected = words.reading(entry);
   return [

@@ -52,7 +52,11 @@ export const help = {
   words: {
     heading: 'Words of the trade',
     rows: [
-      { word: 'Gravity', means: 'How heavy the juice is beside water. Sugar makes it heavy, so it falls as the yeast eats. Lower is later.' },
+      {
+        word: 'Gravity',
+        means:
+          'How heavy the juice is beside water. Sugar makes it heavy, so it falls as the yeast eats. Lower is later.',
+      },
       { word: 'Must', means: 'The juice before it is wine.' },
       { word: 'Siphon off (rack)', means: 'To move the wine off its sediment through a hose.' },
       { word: 'Stabiliser', means: 'Sulphite and sorbate, which keep finished wine from starting again.' },

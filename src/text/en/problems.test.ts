@@ -47,7 +47,7 @@ const TO_DO =
 const whatToDo = new RegExp(`(?:^|[.:;] |\\n)(?:${TO_DO})\\b`, 'i');
 const UNIT =
   /^ ?(?:litres?|US gallons?|imperial gallons?|°C|°F|hours?|days?|minutes?|seconds?|grams|bar|readings?|bottles?|closures?|things?|entries|mg\/L|(?:calm |shake |calm shake )?tests?)\b/;
-const ORDINAL = /(?:day|Entry|version|up to|at least|at most|value,) $/;
+const ORDINAL = /(?:day|Entry|version|up to) $/;
 const GRAVITY = /^[01]\.\d{3,4}$/;
 
 /** Numbers in a sentence that stand without a unit and are neither a gravity nor a place in a row. */

@@ -16,7 +16,10 @@ export const safety = {
     { heading: 'Power tools', says: cautions.drill },
     { heading: 'Corker', says: cautions.corker },
     { heading: 'Chipped glass', says: cautions.chippedGlass },
-    { heading: 'Bottles that may burst', says: `${cautions.bottlesMayBurst} Cool them before you open one, over a sink.` },
+    {
+      heading: 'Bottles that may burst',
+      says: `${cautions.bottlesMayBurst} Cool them before you open one, over a sink.`,
+    },
     {
       heading: 'Children and age',
       says: 'Keep children away from sachets, vessels and bottles. Wine is for people of the legal age where you live, and for nobody who is pregnant.',
@@ -35,8 +38,10 @@ export const safety = {
     misread: (given: string) => `“${given}” is not a room’s size. Type cubic metres between 0.5 and 1000.`,
     gas: (kilograms: string, litres: string) =>
       `The whole ferment gives off about ${kilograms} kg of carbon dioxide, some ${litres} litres of gas, over one to two weeks.`,
-    share: (percent: string) => `If none of it left that room, the air would come to ${percent} carbon dioxide.`,
-    limits: 'From 4 % it is dangerous to life at once; over a working day 0.5 % is the limit. This is an upper bound, not a forecast: any draught carries gas away, so keep one going.',
+    share: (percent: string) =>
+      `If none of it left that room, the air would come to ${percent} carbon dioxide.`,
+    limits:
+      'From 4 % it is dangerous to life at once; over a working day 0.5 % is the limit. This is an upper bound, not a forecast: any draught carries gas away, so keep one going.',
   },
   guidance: cautions.guidance,
 };

@@ -60,7 +60,8 @@ export const screens = {
   },
 
   trouble: {
-    unforeseen: 'Something in Fallbright tripped. What you recorded is kept; if the screen looks wrong, load the page again.',
+    unforeseen:
+      'Something in Fallbright tripped. What you recorded is kept; if the screen looks wrong, load the page again.',
     label: 'Trouble',
     putAway: 'Put this message away',
   },
@@ -85,7 +86,13 @@ export const screens = {
     noYeastYet: 'no yeast yet',
     urgency: { late: 'Late', now: 'Now', later: 'Next', ended: 'Ended' },
     when: (urgency: 'late' | 'now' | 'later' | 'ended', atGate: boolean, when: string) =>
-      urgency === 'later' ? (atGate ? `${when}, at the earliest` : when) : atGate ? `since ${when}` : `It was due ${when}.`,
+      urgency === 'later'
+        ? atGate
+          ? `${when}, at the earliest`
+          : when
+        : atGate
+          ? `since ${when}`
+          : `It was due ${when}.`,
     endedOn: (date: string) => `It ended on ${date}.`,
     progress: (place: string, nth: number, of: number) => `${place}: stage ${nth} of ${of}`,
     journal: 'journal',
@@ -117,7 +124,8 @@ export const screens = {
     stabilise: 'Stabilise on',
     bottle: 'Bottle on',
     dayAndDate: (day: string, date: string) => `${day}, ${date}`,
-    counting: 'Counted as if the yeast went in today: the day of the yeast is day 0. Your readings may move these days later, never earlier.',
+    counting:
+      'Counted as if the yeast went in today: the day of the yeast is day 0. Your readings may move these days later, never earlier.',
     sachets: 'Sachets it will want',
     sachet: (printed: string, count: number) => (count === 1 ? printed : `${printed}, ${count} of them`),
     goesIn,
@@ -179,6 +187,7 @@ export const screens = {
   help,
   safety,
 
-  actName: (step: string, printed: string | undefined) => (printed === undefined ? step : `${step}: “${printed}”`),
+  actName: (step: string, printed: string | undefined) =>
+    printed === undefined ? step : `${step}: “${printed}”`,
   hour: (hour: number) => `${String(hour).padStart(2, '0')}:00`,
 };

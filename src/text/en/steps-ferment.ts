@@ -36,6 +36,7 @@ export const stepsFerment: Pick<Steps, Ferment> = {
     say: `${act.nth > 1 ? 'Look once more. ' : ''}Shine a torch through the wall or the lid, and look for foam, or a ring where it has been.`,
     why: 'Foam or a falling gravity shows that the yeast lives. A silent airlock shows nothing: lids leak.',
     more: 'Most slow starts are cold. If there is nothing after two days, warm it, stir it, and think of new yeast within four days.',
+    caution: cautions.airlockPressure,
   }),
   'read on the way': () => ({
     show: 'Read the gravity.',

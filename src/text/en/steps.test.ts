@@ -135,6 +135,16 @@ describe('a sachet', () => {
     expect(wordsOf(sachet({ count: of })).show).toBe(show),
   );
 
+  test('is shown and said by the words printed on it, whatever it holds', () =>
+    expect(
+      breaking(
+        ({ show, say }, act) =>
+          act.kind === 'add' &&
+          !(show.includes(act.sachet.printed) && say.includes(act.sachet.printed)) &&
+          show,
+      ),
+    ).toEqual([]));
+
   test.each<[string, Partial<Sachet>, string | undefined]>([
     ['yeast has none', { contents: ['yeast'] }, undefined],
     [

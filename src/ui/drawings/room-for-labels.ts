@@ -8,7 +8,9 @@ export function roomForLabels(spots: readonly Spot[]): boolean[] {
   const last = spots.at(-1);
   const labelled: Spot[] = last ? [last] : [];
   return spots.map((spot) => {
-    const free = labelled.every(({ x, y }) => Math.abs(x - spot.x) >= WIDTH || Math.abs(y - spot.y) >= HEIGHT);
+    const free = labelled.every(
+      ({ x, y }) => Math.abs(x - spot.x) >= WIDTH || Math.abs(y - spot.y) >= HEIGHT,
+    );
     if (free) labelled.push(spot);
     return free || spot === last;
   });

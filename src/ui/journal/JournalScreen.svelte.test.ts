@@ -26,10 +26,12 @@ function show(maker: Maker, { problem, refusal }: { problem?: Problem; refusal?:
     onremove: vi.fn(() => Promise.resolve(undefined)),
   };
   const { facts } = maker;
-  render(JournalScreen, { header, events: maker.journal, facts, problem, text, formats, preferences, ...asked });
+  const props = { header, events: maker.journal, facts, problem, text, formats, preferences, ...asked };
+  render(JournalScreen, { props });
   return asked;
 }
-const lines = () => screen.getAllByRole('listitem').map(({ textContent }) => textContent.replace(/\s+/g, ' ').trim());
+const lines = () =>
+  screen.getAllByRole('listitem').map(({ textContent }) => textContent.replace(/\s+/g, ' ').trim());
 const fresh = () => new Maker(builtInSheets[0]!);
 
 /** A wine with two readings that agree two days apart, and one between them that was misread and struck. */
@@ -92,7 +94,13 @@ describe('a journal', () => {
   test('a gate names the rules and the readings that it was passed on', () => {
     const maker = fermented().goTo('proving dry');
     const counted = maker.facts.readings.filter(({ struck }) => !struck).slice(-2);
-    maker.report({ type: 'gate passed', how: 'touch', gate: 'proving dry', rules: 1, readings: counted.map(({ entry }) => entry) });
+    maker.report({
+      type: 'gate passed',
+      how: 'touch',
+      gate: 'proving dry',
+      rules: 1,
+      readings: counted.map(({ entry }) => entry),
+    });
     show(maker);
     expect(lines()[0]).toContain(
       `Gate passed: Is fermentation really over? Judged by the house rules, edition 1, on ${counted

@@ -29,7 +29,8 @@ function show(batches: readonly Shelved[], now: Moment, more: object = {}) {
   return said;
 }
 const NOW: Moment = { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 120 };
-const cards = () => screen.getAllByRole('article').map((card) => within(card).getByRole('heading').textContent);
+const cards = () =>
+  screen.getAllByRole('article').map((card) => within(card).getByRole('heading').textContent);
 
 describe('without a batch', () => {
   test('it says what this is in two sentences, and leads to the first', () => {
@@ -47,7 +48,10 @@ describe('with batches', () => {
     while (maker.act?.step !== 'read on the way') maker.answer();
     show([shelved('For the party', maker)], maker.now);
     const card = screen.getByRole('article');
-    expect(within(card).getByRole('link', { name: 'For the party' })).toHaveAttribute('href', '#/batch/For the party');
+    expect(within(card).getByRole('link', { name: 'For the party' })).toHaveAttribute(
+      'href',
+      '#/batch/For the party',
+    );
     for (const words of [
       'Hedge Lantern, light fruit wine, raspberry and apple',
       'Ferment',
@@ -67,8 +71,13 @@ describe('with batches', () => {
     const now = { ...late.now, at: (late.act.due! + 2 * HOUR) as Instant };
     show([shelved('ended', ended), at('beginning', 'clean', dryWhite), shelved('late', late)], now);
     expect(cards()).toEqual(['late', 'beginning', 'ended']);
-    expect(screen.getAllByRole('article')[0]).toHaveTextContent('Late Read the gravity on the way It was due');
-    expect(screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent)).toEqual(['Under way', 'Ended']);
+    expect(screen.getAllByRole('article')[0]).toHaveTextContent(
+      'Late Read the gravity on the way It was due',
+    );
+    expect(screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent)).toEqual([
+      'Under way',
+      'Ended',
+    ]);
     expect(screen.getAllByRole('article')[2]).toHaveTextContent('Thrown away');
   });
 

@@ -6,7 +6,11 @@ import { byUrgency, urgencyOf } from './urgency';
 const NOON = Date.UTC(2031, 4, 3, 12) as Instant;
 const at = (hours: number) => (NOON + hours * HOUR) as Instant;
 const act = (offset?: number) => ({
-  next: { act: 'read towards dry 1', step: 'read towards dry' as const, ...(offset === undefined ? {} : { due: at(offset) }) },
+  next: {
+    act: 'read towards dry 1',
+    step: 'read towards dry' as const,
+    ...(offset === undefined ? {} : { due: at(offset) }),
+  },
 });
 const gate = (offset: number) => ({ next: { gate: 'proving dry' as const, due: at(offset) } });
 const ended = (offset: number) => ({ endedAt: at(offset) });

@@ -54,7 +54,9 @@ describe('a chosen sheet', () => {
   test('lists its sachets by their printed words, with what must go on the label', async () => {
     show();
     await choose(/Hedge Lantern/);
-    const sachets = within(screen.getByRole('heading', { name: 'Sachets it will want' }).parentElement!).getAllByRole('listitem');
+    const sachets = within(
+      screen.getByRole('heading', { name: 'Sachets it will want' }).parentElement!,
+    ).getAllByRole('listitem');
     expect(sachets).toHaveLength(lightFruit.sachets.length);
     expect(sachets[3]).toHaveTextContent('Potassium sorbate, stabiliser, 2 of them');
     expect(sachets[5]).toHaveTextContent('contains fish: it goes on the label');
@@ -111,14 +113,20 @@ describe('a sheet from a file', () => {
   });
 
   test('is refused with each fault’s place and value', async () => {
-    const sachets = other.sachets.map((sachet) => (sachet.id === 'sorbate' ? { ...sachet, when: 'mix' } : sachet));
-    show({ file: JSON.stringify({ ...other, sachets, batchLitres: 23, reserveLitres: 5 }) });
+    const sachets = other.sachets.map((sachet) =>
+      sachet.id === 'sorbate' ? { ...sachet, when: 'mix' } : sachet,
+    );
+    show({ file: JSON.stringify({ ...other, sachets, start: { lowest: 1.08, highest: 1.07 } }) });
     await pickFile();
     const alert = screen.getByRole('alert');
     expect(alert).toHaveTextContent('That sheet was not taken');
-    expect(within(alert).getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual([
-      expect.stringContaining('sachets.3.when (“mix”)') as string,
-      expect.stringContaining('sachets') as string,
+    expect(
+      within(alert)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent),
+    ).toEqual([
+      'start.lowest (“1.08”): It is above the highest value, 1.07: put the lower one first.',
+      'sachets.3.when (“mix”): What it holds may go in only at: stabilise.',
     ]);
     expect(screen.queryByRole('button', { name: 'begin this batch' })).toBeNull();
   });

@@ -1,0 +1,120 @@
+import { expect, type Page } from '@playwright/test';
+
+const HOUR = 3_600_000;
+
+export type Told = {
+  reading: string;
+  sample?: string;
+  wine?: string;
+  degassed?: boolean;
+};
+
+/** A maker at the bench, through the real screens: what is typed and pressed, nothing else. */
+export class BenchPage {
+  constructor(readonly page: Page) {}
+
+  get heading() {
+    return this.page.getByRole('heading', { level: 1 });
+  }
+
+  /** The page's clock goes on by so many hours; nobody waits for it. */
+  async wait(hours: number): Promise<void> {
+    await this.page.clock.setSystemTime(new Date((await this.now()) + hours * HOUR));
+    await this.page.clock.runFor(2000);
+  }
+
+  now(): Promise<number> {
+    return this.page.evaluate(() => Date.now());
+  }
+
+  async begin(kit: RegExp, name: string): Promise<void> {
+    await this.page.getByRole('link', { name: 'Start a batch' }).click();
+    await this.page.getByRole('radio', { name: kit }).check();
+    await this.page.getByLabel('What do you call this batch?').fill(name);
+    await this.press('begin this batch');
+    await expect(this.page).toHaveTitle(new RegExp(name));
+  }
+
+  async press(pad: string | RegExp): Promise<void> {
+    await this.page.getByRole('button', { name: pad }).first().click();
+  }
+
+  /** The act on the screen, by its heading, and what answers it; then the next one is there. */
+  async act(heading: RegExp, answer: () => Promise<void> = () => this.press(/^that is done/)): Promise<void> {
+    await expect(this.heading).toHaveText(heading);
+    const before = await this.page.locator('main').innerText();
+    await answer();
+    await expect(this.page.locator('main')).not.toHaveText(before);
+  }
+
+  async sachet(printed: string): Promise<void> {
+    await expect(this.page.getByText(printed).first()).toBeVisible();
+    await this.press(/^that is done/);
+    await expect(this.heading).toContainText(`“${printed}”. Right?`);
+    await this.press(/^yes it is/);
+  }
+
+  async byTheClock(heading: RegExp, seconds: number): Promise<void> {
+    await expect(this.heading).toHaveText(heading);
+    await this.press(/^start the clock/);
+    await expect(this.page.getByText(/left/).first()).toBeVisible();
+    await this.wait(seconds / 3600);
+    await this.act(heading, () => this.press(/^(that is done|finish stirring)/));
+  }
+
+  async allThere(): Promise<void> {
+    for (const tick of await this.page.getByRole('checkbox').all()) await tick.check();
+    await this.press(/^that is done/);
+  }
+
+  async hydrometer(division: '0.001' | '0.002'): Promise<void> {
+    await this.page.getByRole('radio', { name: division }).check();
+    await this.page.getByRole('radio', { name: /^20 °C/ }).check();
+    await this.page.getByLabel('Warmth of that water').fill('20');
+    await this.page.getByLabel('What it shows in plain water').fill('1000');
+    await this.readBack();
+  }
+
+  async number(label: RegExp, value: string): Promise<void> {
+    await this.page.getByLabel(label).fill(value);
+    await this.readBack();
+  }
+
+  async readBack(): Promise<void> {
+    await this.press(/^read it back/);
+    await expect(this.heading).toContainText('Right?');
+    await this.press(/^yes it is/);
+  }
+
+  async read({ reading, sample = '20', wine = '21', degassed = true }: Told): Promise<void> {
+    await this.page.getByLabel('Warmth of the sample').fill(sample);
+    await this.page.getByLabel('What the hydrometer shows').fill(reading);
+    await this.page.getByLabel('Warmth of the wine itself').fill(wine);
+    const answer = (question: RegExp, yes: boolean) =>
+      this.page
+        .getByRole('group', { name: question })
+        .getByRole('radio', { name: yes ? 'Yes' : 'No', exact: true })
+        .check();
+    await answer(/Was the gas shaken out/, degassed);
+    await answer(/Did the sample go back/, true);
+    await this.readBack();
+  }
+
+  /** At a gate: a reading more. */
+  async readAtGate(told: Told): Promise<void> {
+    await this.press(/^new reading/);
+    await this.read(told);
+    await expect(this.page.getByRole('button', { name: /^go on now/ })).toBeVisible();
+  }
+
+  async held(sentence: RegExp): Promise<void> {
+    await expect(this.heading).toHaveText('Not yet.');
+    await expect(this.page.getByText(sentence).first()).toBeVisible();
+    await expect(this.page.getByRole('button', { name: /^go on now/ })).toBeDisabled();
+  }
+
+  async goOn(opened: string): Promise<void> {
+    await expect(this.heading).toHaveText(opened);
+    await this.press(/^go on now/);
+  }
+}

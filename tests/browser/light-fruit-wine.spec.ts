@@ -1,0 +1,164 @@
+import { BenchPage } from './bench';
+import { expect, test } from './fixtures';
+
+/** 15:00 on a Saturday, in a place without summer time, so that hours are hours. */
+const START = new Date('2031-05-03T15:00:00Z');
+test.use({ timezoneId: 'UTC' });
+
+async function opened(page: BenchPage['page'], division: '0.001' | '0.002' = '0.001'): Promise<BenchPage> {
+  await page.clock.install({ time: START });
+  await page.goto('/');
+  const bench = new BenchPage(page);
+  await bench.begin(/Hedge Lantern/, 'Shelf two');
+  await untilYeast(bench, division);
+  return bench;
+}
+
+/** Unboxing, cleaning, mixing and the yeast. */
+async function untilYeast(bench: BenchPage, division: '0.001' | '0.002'): Promise<void> {
+  await bench.act(/./, () => bench.allThere());
+  await bench.act(/hydrometer/i, () => bench.hydrometer(division));
+  await bench.act(/./, () => bench.number(/full to the brim/, '30'));
+  for (let acts = 0; acts < 4; acts += 1) await bench.act(/./);
+  await bench.byTheClock(/./, 600);
+  await bench.act(/./);
+  await bench.act(/./);
+  await bench.act(/./, () => bench.sachet('Bentonite, first in'));
+  await bench.byTheClock(/./, 120);
+  await bench.act(/./);
+  await bench.act(/./);
+  await bench.act(/./, () => bench.number(/surface stands now/, '23'));
+  await bench.byTheClock(/./, 240);
+  await bench.act(/gravity/i, () => bench.read({ reading: '1.067' }));
+  await bench.goOn('It is mixed.');
+  await bench.act(/./, () => bench.number(/Warmth of the must/, '21'));
+  await bench.act(/./, () => bench.sachet('Wine yeast'));
+  await bench.act(/./);
+}
+
+/** Day 1 to the dryness gate: alive, a reading on day 5, and the two readings that the schedule asks for. */
+async function untilGate(bench: BenchPage, first: string, second: string, hoursApart: number): Promise<void> {
+  await bench.wait(27);
+  await bench.act(/foam/i, () => bench.press(/^Yes, foam/));
+  await bench.wait(4 * 24);
+  await bench.act(/gravity/i, () => bench.read({ reading: '1.031' }));
+  await bench.wait(5 * 24);
+  await bench.act(/gravity/i, () => bench.read({ reading: first }));
+  await bench.wait(hoursApart);
+  if (hoursApart < 48) await bench.press(/^new reading/);
+  await bench.read({ reading: second });
+}
+
+test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
+  test.setTimeout(240_000);
+  const bench = await opened(page);
+  await untilGate(bench, '0.994', '994', 48.5);
+  await bench.goOn('It is finished.');
+
+  await bench.act(/Draw off/);
+  await bench.act(/Sanitise/);
+  await bench.act(/Siphon/);
+  await bench.act(/Measure/, () => bench.number(/wine arrived/, '20.4'));
+  await bench.act(/Knock/, () => bench.press(/^No, it stayed calm/));
+  await bench.act(/Take every stabiliser/, () => bench.allThere());
+  await bench.act(/./, () => bench.sachet('Metabisulphite'));
+  await bench.byTheClock(/./, 30);
+  await bench.act(/./, () => bench.sachet('Potassium sorbate, stabiliser'));
+  await page.reload();
+  await bench.byTheClock(/./, 120);
+  await bench.byTheClock(/gas/i, 300);
+  await bench.byTheClock(/./, 300);
+  await bench.held(/test/i);
+  for (let tests = 0; tests < 2; tests += 1) {
+    await bench.press(/^test for gas/);
+    await bench.press(/^No, the same/);
+  }
+  await bench.goOn('The gas is out.');
+  await bench.act(/./, () => bench.number(/Warmth of the wine/, '21'));
+  await bench.act(/./, () => bench.sachet('Fruit sweetening pack'));
+  await bench.byTheClock(/./, 60);
+  await bench.act(/./, () => bench.sachet('Finings, fish'));
+  await bench.byTheClock(/./, 20);
+  await bench.act(/./);
+  await bench.act(/./, () => bench.number(/topped up with/, '0'));
+  await bench.act(/gravity/i, () => bench.read({ reading: '1.001' }));
+  await bench.act(/./);
+
+  await bench.wait(15 * 24 + 2);
+  await bench.act(/./, () => bench.press(/^Yes, it is clear/));
+  await bench.held(/day/i);
+  await bench.wait(24);
+  await bench.press(/^look at the wine/);
+  await bench.press(/^Yes, it is clear/);
+  await bench.goOn('It is bright.');
+  await bench.readAtGate({ reading: '1.001' });
+  for (let tests = 0; tests < 2; tests += 1) {
+    await bench.press(/^test for gas/);
+    await bench.press(/^No, the same/);
+  }
+  await bench.goOn('It is still.');
+  await bench.act(/./, async () => {
+    await page.getByLabel('Bottles, sound and clean').fill('32');
+    await page.getByLabel('Closures to go with them').fill('34');
+    await page.getByRole('group', { name: /screw thread/ }).getByRole('radio', { name: 'No', exact: true }).check();
+    await bench.readBack();
+  });
+  await bench.act(/./);
+  await bench.act(/Fill/, async () => {
+    await bench.press(/^that is done/);
+    await bench.press(/^yes it is/);
+  });
+  await bench.act(/./, () => bench.number(/Bottles filled/, '29'));
+  await bench.wait(24);
+  await bench.act(/./);
+  await bench.act(/[Ll]abel/);
+  await bench.act(/Wash/);
+  await bench.act(/[Ll]ay/);
+  await expect(page.getByText(/Next, in/)).toBeVisible();
+});
+
+test.describe('is held at the dryness gate', () => {
+  test.setTimeout(120_000);
+
+  test('at 1.010, with the reason and the earliest time', async ({ page }) => {
+    const bench = await opened(page);
+    await untilGate(bench, '1.012', '1.010', 48.5);
+    await bench.held(/1\.010/);
+    await expect(page.getByText('Earliest', { exact: false }).first()).toBeVisible();
+    await expect(page.getByText(/Saturday 17 May/).first()).toBeVisible();
+  });
+
+  test('on 0.994 once, and twice 47 hours apart; at 49 it opens', async ({ page }) => {
+    const bench = await opened(page);
+    await untilGate(bench, '1.010', '0.994', 48.5);
+    await bench.held(/1\.010/);
+    await bench.wait(47);
+    await bench.readAtGate({ reading: '0.994' });
+    await bench.held(/./);
+    await bench.wait(2);
+    await bench.readAtGate({ reading: '0.994' });
+    await bench.goOn('It is finished.');
+  });
+
+  test('on a fall that a scale of 0.002 cannot tell', async ({ page }) => {
+    const bench = await opened(page, '0.002');
+    await untilGate(bench, '0.996', '0.9945', 48.5);
+    await bench.held(/tell/);
+  });
+
+  test('when raw readings are equal and corrected ones are not', async ({ page }) => {
+    const bench = await opened(page);
+    await untilGate(bench, '0.994', '0.994', 48.5);
+    await bench.wait(1);
+    await bench.readAtGate({ reading: '0.994', sample: '28' });
+    await bench.held(/./);
+  });
+
+  test('in wine at 15 °C', async ({ page }) => {
+    const bench = await opened(page);
+    await untilGate(bench, '1.010', '0.994', 48.5);
+    await bench.wait(49);
+    await bench.readAtGate({ reading: '0.994', wine: '15' });
+    await bench.held(/15 °C/);
+  });
+});
