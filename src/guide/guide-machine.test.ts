@@ -9,11 +9,15 @@ import type { Place } from '../procedure/phase';
 
 const [hedge] = builtInSheets.filter(({ id }) => id === 'hedge-lantern') as [KitSheet];
 
-/** The guide opens where a careful maker has come to; what it says on opening is left out. */
-async function at(place: Place, act?: string): Promise<Play> {
+function makerAt(place: Place, act?: string): Maker {
   const maker = new Maker(hedge).goTowards(place);
   while (act !== undefined && maker.act?.id !== act) maker.answer();
-  const play = Play.with(maker);
+  return maker;
+}
+
+/** The guide opens where a careful maker has come to; what it says on opening is left out. */
+async function at(place: Place, act?: string): Promise<Play> {
+  const play = Play.with(makerAt(place, act));
   await play.hearsOut();
   play.script.length = 0;
   return play;
@@ -58,9 +62,7 @@ describe('a sachet', () => {
   });
 
   test('cannot be heeded while its warning is still being said, and is warned of again after an interruption', async () => {
-    const maker = new Maker(hedge).goTowards('stabilise');
-    while (maker.act?.id !== 'add sachet sorbate') maker.answer();
-    const play = Play.with(maker);
+    const play = Play.with(makerAt('stabilise', 'add sachet sorbate'));
     await play.waits(3);
     await play.interrupts('ready');
     await play.interrupts('where are we');
@@ -70,8 +72,7 @@ describe('a sachet', () => {
       'Maker: ready to continue',
       '♪: not heard',
       'Maker: where was I',
-      // What was about to be said is captioned, not lost.
-      'Guide: Powder in gassy wine can erupt like a fountain. Stand back, add it a little at a time, and have a cloth ready.',
+      // What was still to be said is captioned, not lost.
       'Guide: What is in the wine stays in it.',
       `Guide: Take up both sachets of ${sorbate}, and read the name on each.`,
       'Guide: Say: ready to continue.',

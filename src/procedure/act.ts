@@ -38,11 +38,17 @@ export const toStir = (
 /** A sachet's acts: it goes in, it is stirred in, and it gets its time before the next. */
 export function addingActs(facts: Facts, sachet: Sachet, rules: Partial<Act> = {}): Act[] {
   const adding = { ...base(facts, 'add sachet', 1, sachet.id), kind: 'add', sachet, ...rules } as Act;
-  const stir: Act = { ...base(facts, 'stir in', 1, sachet.id), kind: 'stir', seconds: sachet.stirSeconds };
+  const stir: Act = {
+    ...base(facts, 'stir in', 1, sachet.id),
+    kind: 'stir',
+    seconds: sachet.stirSeconds,
+    sachet,
+  };
   const wait: Act = {
     ...base(facts, 'wait after', 1, sachet.id),
     kind: 'timer',
     seconds: sachet.gapMinutes * 60,
+    sachet,
   };
   return [adding, ...(sachet.stirSeconds > 0 ? [stir] : []), ...(sachet.gapMinutes > 0 ? [wait] : [])];
 }

@@ -88,11 +88,14 @@ const fermented = (sheet: KitSheet, facts: Facts): Fermented => ({
 function stabilising(sheet: KitSheet, facts: Facts): Verdict {
   const passing = facts.passed['proving dry'];
   const listed = new Set(stabilisersOf(sheet).map(({ id }) => id));
-  const addedSince = facts.additions.filter(
-    ({ at, sachet }) => at > (passing?.at ?? 0) && !listed.has(sachet),
-  );
+  const addedSince = facts.additions
+    .filter(({ at, sachet }) => at > (passing?.at ?? 0) && !listed.has(sachet))
+    .map(({ at, sachet }) => ({ at, sachet: printedOn(sheet, sachet) }));
   return mayStabilise({ fermented: fermented(sheet, facts), passing, addedSince });
 }
+
+const printedOn = ({ sachets }: KitSheet, sachet: string): string =>
+  sachets.find(({ id }) => id === sachet)?.printed ?? sachet;
 
 /** Sugar goes in only behind every stabiliser of the sheet, and only while dryness is not in doubt. */
 function sweetening(sheet: KitSheet, facts: Facts): Verdict {

@@ -27,13 +27,13 @@ export function readKitSheet(text: string): Result<KitSheet> {
 }
 
 function asFault(issue: v.BaseIssue<unknown>): SheetFault {
-  const requirement = 'requirement' in issue ? String(issue.requirement) : undefined;
-  const allowed = requirement ?? issue.expected ?? undefined;
+  const requirement = 'requirement' in issue ? issue.requirement : undefined;
+  const allowed = requirement === undefined ? issue.expected : String(requirement);
   return {
     path: v.getDotPath(issue) ?? '',
     given: shown(issue.input),
     rule: ruleOf(issue),
-    ...(allowed === undefined ? {} : { allowed }),
+    ...(allowed === undefined || allowed === null ? {} : { allowed }),
   };
 }
 

@@ -63,8 +63,8 @@ export const isStep = (given: string): given is StepId => (STEPS as readonly str
 type Asks =
   | { kind: 'do' }
   | { kind: 'add'; sachet: Sachet }
-  | { kind: 'stir'; seconds: number; reverseSeconds?: number }
-  | { kind: 'timer'; seconds: number }
+  | { kind: 'stir'; seconds: number; reverseSeconds?: number; sachet?: Sachet }
+  | { kind: 'timer'; seconds: number; sachet?: Sachet }
   | { kind: 'wait'; until: Instant }
   | { kind: 'reading' }
   | { kind: 'temperature'; of: 'must' | 'wine' }

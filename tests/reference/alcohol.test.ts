@@ -11,7 +11,7 @@ import { holdTo } from './hold-to';
 const { exciseTable, brews, duncanActon } = tables;
 
 holdTo(
-  '% vol of a fall to 0.996',
+  '% vol of a fall to water',
   exciseTable,
   ({ fall }) =>
     alcoholFromGravity({ start: exciseTable.finish + fall / 1000, finish: exciseTable.finish }).value,

@@ -3,9 +3,13 @@ import type { Act } from '../../procedure/step';
 import type { Steps } from './steps';
 import { addSachet } from './adding';
 import { cautions } from './cautions';
+import { quoted } from './counted';
 
 const sachetsOf = (act: Act): number =>
   act.kind === 'account' ? act.sachets.reduce((sum, { count }) => sum + count, 0) : 0;
+
+/** The printed name of the sachet that a stir follows. */
+const sachetOf = (act: Act): string => ('sachet' in act && act.sachet ? quoted(act.sachet.printed) : 'it');
 
 const secondsOf = (act: Act): number => ('seconds' in act ? act.seconds : 0);
 
@@ -99,8 +103,8 @@ export const stepsStart: Pick<Steps, Start> = {
   }),
   'add sachet': (act) => addSachet(act),
   'stir in': (act, f) => ({
-    show: `Stir it in for ${f.duration(secondsOf(act))}.`,
-    say: `Stir it in well, without splashing, for ${f.duration(secondsOf(act))}. I keep the time.`,
+    show: `Stir ${sachetOf(act)} in for ${f.duration(secondsOf(act))}.`,
+    say: `Stir ${sachetOf(act)} in well, without splashing, for ${f.duration(secondsOf(act))}. I keep the time.`,
     why: 'What is not spread through the whole vessel works on part of it only.',
   }),
   'wait after': (act, f) => ({
