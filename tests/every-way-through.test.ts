@@ -6,5 +6,13 @@ test.each(builtInSheets)('$name', { timeout: 600000 }, (sheet) => {
   const t = performance.now();
   const m = new Maker(sheet).goTo('ferment');
   const e = explore(sheet, m, 0, () => undefined);
-  console.log(sheet.name, e.states, e.transitions, [...e.places], e.stuck.slice(0, 3), e.stuck.length, performance.now() - t);
+  console.log(
+    sheet.name,
+    e.states,
+    e.transitions,
+    [...e.places],
+    e.stuck.slice(0, 3),
+    e.stuck.length,
+    performance.now() - t,
+  );
 });

@@ -56,6 +56,7 @@ const anyDeed: fc.Arbitrary<Deed> = fc.oneof(
 
 function act(maker: Maker, deed: Deed): void {
   const standing = maker.facts.readings.filter(({ struck }) => !struck).at(-1);
+  const gate = maker.place as Gate;
   switch (deed.deed) {
     case 'answer':
       if (maker.act) maker.answer();
@@ -72,9 +73,9 @@ function act(maker: Maker, deed: Deed): void {
         maker.report({ type: 'reading struck', how: 'touch', entry: standing.entry, reason: 'misread' });
       return;
     case 'go back':
-      if (!isPhase(maker.place))
-        for (const clause of ['gassy', 'still-moving', 'cloudy', 'start-outside', 'no-baseline'])
-          maker.report({ type: 'sent back', how: 'touch', gate: maker.place as Gate, clause });
+      if (isPhase(maker.place)) return;
+      for (const clause of ['gassy', 'still-moving', 'cloudy', 'start-outside', 'no-baseline'])
+        maker.report({ type: 'sent back', how: 'touch', gate, clause });
       return;
     case 'wait':
       maker.wait(deed.hours);

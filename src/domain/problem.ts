@@ -12,7 +12,13 @@ type Misread =
   | { code: 'time-misread'; given: string }
   | { code: 'in-the-future'; takenAt: Instant }
   | { code: 'before-the-batch'; takenAt: Instant; begun: Instant }
-  | { code: 'sample-out-of-reach'; gravity: Gravity; celsius: Celsius };
+  | { code: 'sample-out-of-reach'; gravity: Gravity; celsius: Celsius }
+  | { code: 'water-misread'; gravity: Gravity; celsius: Celsius };
+
+/** Questions about a reading that is probably wrong: it is taken when the maker says that it is right. */
+type Questioned =
+  | { code: 'reading-jumped'; by: Gravity; hours: number }
+  | { code: 'reading-went-up'; by: Gravity };
 
 /** Clauses of the dryness gate. */
 type NotFinished =
@@ -47,6 +53,11 @@ type NotYet =
   | { code: 'added-since'; sachet: string }
   | { code: 'stabilisers-not-in-hand'; missing: readonly string[] }
   | { code: 'surface-rushes' }
+  | { code: 'no-room-for-foam'; room: Litres; wanted: Litres }
+  | { code: 'gap-not-measured' }
+  | { code: 'gap-too-wide'; millimetres: number; atMost: number }
+  | { code: 'still-gassy-when-warm'; failures: number }
+  | { code: 'dryness-in-doubt'; since: Instant }
   | { code: 'stabilisers-not-all-in'; missing: readonly string[] }
   | { code: 'gas-not-tested'; passes: number; wanted: number }
   | { code: 'gassy'; failures: number }
@@ -62,8 +73,7 @@ type NotYet =
   | { code: 'not-counted' }
   | { code: 'too-few-bottles'; bottles: number; wanted: number }
   | { code: 'too-few-closures'; closures: number; wanted: number }
-  | { code: 'cork-in-screw-thread' }
-  | { code: 'not-upright-long-enough'; hours: number; wanted: number };
+  | { code: 'cork-in-screw-thread' };
 
 /** An event that the batch does not take where it stands. */
 type OutOfPlace =
@@ -76,7 +86,23 @@ type OutOfPlace =
   | { code: 'batch-has-ended' }
   | { code: 'no-such-way-back' }
   | { code: 'earlier-than-the-last' }
-  | { code: 'reason-too-short' };
+  | { code: 'reason-too-short' }
+  | { code: 'not-by-voice' }
+  | { code: 'does-not-yield'; clause: string }
+  | { code: 'cannot-be-left-out'; sachet: string }
+  | { code: 'not-safe-to-leave'; why: Unsafe; atMostDays: number }
+  | { code: 'not-the-next-rung' };
+
+/** Why a batch cannot be left alone for so long. */
+export type Unsafe =
+  | 'away-ends-before-it-begins'
+  | 'yeast-is-starting'
+  | 'ferment-too-long'
+  | 'finished-unstabilised'
+  | 'between-stabilising-and-fining'
+  | 'clearing-too-long'
+  | 'sweetened-too-long'
+  | 'bottles-open';
 
 /** A kit sheet, batch file or address that cannot be used. `path` says where in it, `given` what stands there. */
 type Unreadable =
@@ -124,7 +150,7 @@ export type SheetRule =
   | 'unknown-act';
 
 /** What can go wrong in a way the maker can act on. Facts only; `text/` finds the words. */
-export type Problem = Misread | NotFinished | NotYet | OutOfPlace | Unreadable | Device;
+export type Problem = Misread | Questioned | NotFinished | NotYet | OutOfPlace | Unreadable | Device;
 
 /** For devices, where no caller can decide. Thrown by adapters, caught in `app/`; the floors below return problems. */
 export class ProblemError extends Error {

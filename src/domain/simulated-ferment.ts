@@ -64,7 +64,7 @@ function fateOf(kind: FermentKind, random: () => number, start: number): Fate {
   const extract = (brixFromGravity(start) / 100) * start * WATER;
   const slow = kind === 'slow';
   const must = {
-    sugar: extract * (1 - between(0.055, 0.09)),
+    sugar: extract * (1 - between(0.055, 0.091)),
     extract,
     byProducts: between(0.015, 0.03),
     nutrient: slow ? between(55, 80) : between(90, 190),

@@ -2,15 +2,7 @@ import type { GuideContext } from './guide-context';
 
 /** What the guide waits for, to be shown as a shape and a word. */
 export type Awaiting =
-  | 'nothing'
-  | 'saying'
-  | 'the maker'
-  | 'ready'
-  | 'yes or no'
-  | 'stirring'
-  | 'the clock'
-  | 'time up'
-  | 'go on';
+  'nothing' | 'saying' | 'the maker' | 'ready' | 'yes or no' | 'stirring' | 'the clock' | 'time up' | 'go on';
 
 /** What a screen shows of the guide: is it speaking, and what does it wait for? */
 export function awaiting({ stage, saying, situation, reported }: GuideContext): Awaiting {

@@ -28,8 +28,12 @@ function callsOf(act: Act, clock: Running, { text: { guide }, formats }: Words):
   const half = Math.floor(seconds / 2);
   return [
     ...reversals(act, seconds).map((left) => ({ at: leaving(left), words: guide.clock.reverse })),
-    ...(seconds >= SHORTEST_WITH_HALVES ? [{ at: leaving(half), words: guide.clock.half(formats.duration(half)) }] : []),
-    ...(seconds >= SHORTEST_WITH_LAST_SECONDS ? [{ at: leaving(LAST_SECONDS), words: guide.clock.lastSeconds }] : []),
+    ...(seconds >= SHORTEST_WITH_HALVES
+      ? [{ at: leaving(half), words: guide.clock.half(formats.duration(half)) }]
+      : []),
+    ...(seconds >= SHORTEST_WITH_LAST_SECONDS
+      ? [{ at: leaving(LAST_SECONDS), words: guide.clock.lastSeconds }]
+      : []),
   ];
 }
 

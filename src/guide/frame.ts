@@ -41,6 +41,8 @@ export function frameLines(frame: Frame, { text, formats }: Words): string[] {
     guide.frame.run(stages, formats.duration(frame.minutes * 60)),
     ...(things.length > 0 ? [guide.frame.reach(formats.list(things))] : []),
     ...(frame.sachets.length > 0 ? [guide.frame.sachets(formats.list(frame.sachets.map(guide.sachet)))] : []),
-    typed.length > 0 ? guide.frame.touches(typed.length, formats.list([...new Set(typed)])) : guide.frame.noTouches,
+    typed.length > 0
+      ? guide.frame.touches(typed.length, formats.list([...new Set(typed)]))
+      : guide.frame.noTouches,
   ];
 }

@@ -19,11 +19,19 @@ export const dated = (context: GuideContext, event: { type: string } | GuideEven
   'at' in event ? { ...context, at: event.at } : context;
 
 /** Says lines in place of what is being said. Nothing to say is said at once. */
-function say(context: GuideContext, saying: 'own' | 'aside', lines: readonly string[], before: readonly GuideOut[] = []): Effect {
+function say(
+  context: GuideContext,
+  saying: 'own' | 'aside',
+  lines: readonly string[],
+  before: readonly GuideOut[] = [],
+): Effect {
   if (lines.length === 0)
     return { context: { ...context, saying: undefined, lines, told: true, since: context.at }, out: before };
   const utterance = context.utterance + 1;
-  return { context: { ...context, utterance, saying, lines }, out: [...before, { type: 'say', utterance, lines }] };
+  return {
+    context: { ...context, utterance, saying, lines },
+    out: [...before, { type: 'say', utterance, lines }],
+  };
 }
 
 const TONE_AT: Partial<Record<Stage, Tone>> = { warning: 'warn', 'time up': 'time up' };
@@ -80,7 +88,10 @@ export const report = (context: GuideContext, what: GuideReport): Effect => ({
 
 export const heed = (context: GuideContext): Effect => {
   const warning = context.situation && warningOf(context.situation);
-  return { context: { ...context, heeded: [...context.heeded, ...(warning === undefined ? [] : [warning])] }, out: [] };
+  return {
+    context: { ...context, heeded: [...context.heeded, ...(warning === undefined ? [] : [warning])] },
+    out: [],
+  };
 };
 
 /** Calls while a clock runs: they stand for what is asked, so nothing is said again after them. */

@@ -25,7 +25,12 @@ export function mustBeReadBack(context: GuideContext, event: Reporting): boolean
 }
 
 export const draftIt = (context: GuideContext, event: Reporting): Effect => ({
-  context: { ...context, draft: reportIn(context, event), typed: context.typed || isTypedIn(event), before: [] },
+  context: {
+    ...context,
+    draft: reportIn(context, event),
+    typed: context.typed || isTypedIn(event),
+    before: [],
+  },
   out: [],
 });
 
@@ -41,12 +46,22 @@ export const dropDraft = (context: GuideContext): Effect => ({
 });
 
 /** Why the batch did not take it, and then what is asked once more. */
-export const refuse = (context: GuideContext, { problem }: Extract<GuideEvent, { type: 'refused' }>): Effect => ({
-  context: { ...context, reported: false, before: [tell(context.words.text, problem, context.words.formats)] },
+export const refuse = (
+  context: GuideContext,
+  { problem }: Extract<GuideEvent, { type: 'refused' }>,
+): Effect => ({
+  context: {
+    ...context,
+    reported: false,
+    before: [tell(context.words.text, problem, context.words.formats)],
+  },
   out: [],
 });
 
-export const show = (context: GuideContext, card: Card): Effect => ({ context, out: [{ type: 'show', card }] });
+export const show = (context: GuideContext, card: Card): Effect => ({
+  context,
+  out: [{ type: 'show', card }],
+});
 
 /** Everything stops, nothing is lost, and the screen asks what happened. */
 export const goneWrong = (context: GuideContext): Effect => ({

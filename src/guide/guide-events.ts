@@ -5,8 +5,32 @@ import type { Command } from '../voice/commands';
 import type { Tone } from '../voice/tones';
 import type { Situation } from './situation';
 
-/** What the guide can report. It has no word for ending a batch, striking a reading, or a reason of the maker's. */
-export type GuideReport = Exclude<Told, { type: 'ended' | 'reading struck' | 'noted' }>;
+/**
+ * What the guide can report, and nothing else: it has no word for ending a batch, striking a reading, yielding a gate to
+ * a reason, or deleting.
+ */
+export type GuideReport = Extract<
+  Told,
+  {
+    type:
+      | 'act done'
+      | 'sachets accounted'
+      | 'instrument checked'
+      | 'litres measured'
+      | 'gap measured'
+      | 'bottles counted'
+      | 'filled counted'
+      | 'temperature taken'
+      | 'reading taken'
+      | 'judged'
+      | 'clock started'
+      | 'clock paused'
+      | 'clock resumed'
+      | 'clock extended'
+      | 'gate passed'
+      | 'sent back';
+  }
+>;
 
 /** How a command came. */
 export type How = 'touch' | 'key' | 'voice';

@@ -40,5 +40,7 @@ export const countdownIsOver = (context: GuideContext): boolean =>
 
 const countsDown = ({ situation, since }: GuideContext): boolean => {
   const { now, clock } = situation ?? {};
-  return now !== undefined && clock?.running === true && goesOnByItself(now.act, secondsLate(clock.endsAt, since));
+  return (
+    now !== undefined && clock?.running === true && goesOnByItself(now.act, secondsLate(clock.endsAt, since))
+  );
 };

@@ -1,46 +1,26 @@
-import { enqueueActions, setup } from 'xstate';
-import type { Instant } from '../domain/unit';
-import { call, dated, due, enter, heard, heed, notHeard, said, sayAside, sayOwn, takeUp, type Effect } from './guide-actions';
-import { firstContext, type GuideContext } from './guide-context';
-import { draftIt, dropDraft, goOnByItself, lookBack, mustBeReadBack, refuse, goneWrong, reportIn, reportIt, show } from './guide-effects';
-import type { GuideCommand, GuideEvent, GuideOut, Stage } from './guide-events';
+import { call, due, enter, heard, heed, notHeard, said, sayAside, sayOwn, takeUp } from './guide-actions';
+import { firstContext } from './guide-context';
+import {
+  draftIt,
+  dropDraft,
+  goneWrong,
+  goOnByItself,
+  lookBack,
+  mustBeReadBack,
+  refuse,
+  reportIn,
+  reportIt,
+  show,
+} from './guide-effects';
+import type { GuideCommand, GuideEvent, Stage } from './guide-events';
 import * as guards from './guide-guards';
-import type { Words } from './guide-text';
+import { does, guide, offeredAnd, onOffer, when } from './guide-setup';
 import { isSame } from './is-same';
 import { mayBeDrafted } from './may-be-drafted';
-import { offered } from './offered';
 import { ownLines } from './own-lines';
 import { stageOf } from './stage-of';
 
 type Of<Type extends GuideEvent['type']> = Extract<GuideEvent, { type: Type }>;
-type Doing = { effect: (context: GuideContext, event: never) => Effect };
-type Asking = { so: (context: GuideContext, event: never) => boolean };
-
-const guide = setup({
-  types: {
-    input: {} as { words: Words; at: Instant },
-    context: {} as GuideContext,
-    events: {} as GuideEvent,
-    emitted: {} as GuideOut,
-  },
-  guards: {
-    is: ({ context, event }, { so }: Asking) => so(dated(context, event), event as never),
-  },
-  actions: {
-    does: enqueueActions(({ context, event, enqueue }, { effect }: Doing) => {
-      const next = effect(dated(context, event), event as never);
-      enqueue.assign(next.context);
-      for (const out of next.out) enqueue.emit(out);
-    }),
-  },
-});
-
-const does = (effect: Doing['effect']) => ({ type: 'does', params: { effect } }) as const;
-const when = (so: Asking['so']) => ({ type: 'is', params: { so } }) as const;
-
-const onOffer = (context: GuideContext, { type }: GuideCommand): boolean => offered(context).includes(type);
-const offeredAnd = (so: (context: GuideContext, event: GuideCommand) => boolean) =>
-  when((context, event: GuideCommand) => onOffer(context, event) && so(context, event));
 
 const unheard = { actions: does(notHeard) };
 
@@ -50,7 +30,11 @@ const asks = [{ guard: when(onOffer), actions: answerAside }, unheard];
 
 /** An answer: read back where it matters, else reported. */
 const answers = [
-  { guard: offeredAnd(mustBeReadBack), target: '.reading back', actions: [does(heard), does(draftIt)] } as const,
+  {
+    guard: offeredAnd(mustBeReadBack),
+    target: '.reading back',
+    actions: [does(heard), does(draftIt)],
+  } as const,
   {
     guard: offeredAnd((context, event) => reportIn(context, event) !== undefined),
     actions: [does(heard), does(reportIt)],
@@ -86,9 +70,15 @@ export const guideMachine = guide.createMachine({
     situation: [
       {
         guard: when((context, { situation }: Of<'situation'>) => isSame(context, situation)),
-        actions: does((context, { situation }: Of<'situation'>) => ({ context: { ...context, situation }, out: [] })),
+        actions: does((context, { situation }: Of<'situation'>) => ({
+          context: { ...context, situation },
+          out: [],
+        })),
       },
-      { target: '.finding the place', actions: does((context, { situation }: Of<'situation'>) => takeUp(context, situation)) },
+      {
+        target: '.finding the place',
+        actions: does((context, { situation }: Of<'situation'>) => takeUp(context, situation)),
+      },
     ],
     draft: [
       { guard: when((context, { report }: Of<'draft'>) => !mayBeDrafted(context, report)), ...unheard },
@@ -97,7 +87,9 @@ export const guideMachine = guide.createMachine({
     ],
     refused: { target: '.finding the place', actions: does(refuse) },
     said: {
-      guard: when(({ utterance, saying }, event: Of<'said'>) => saying !== undefined && event.utterance === utterance),
+      guard: when(
+        ({ utterance, saying }, event: Of<'said'>) => saying !== undefined && event.utterance === utterance,
+      ),
       actions: does(said),
     },
     done: answers,
@@ -117,16 +109,19 @@ export const guideMachine = guide.createMachine({
       { guard: when(onOffer), actions: [...answerAside, does((context) => show(context, 'reading'))] },
       unheard,
     ],
-    'something went wrong': [
-      { guard: when(onOffer), target: '.held', actions: does(goneWrong) },
-      unheard,
-    ],
+    'something went wrong': [{ guard: when(onOffer), target: '.held', actions: does(goneWrong) }, unheard],
     wait: [
-      { guard: offeredAnd((context, event) => reportIn(context, event) !== undefined), actions: [does(heard), does(reportIt)] },
+      {
+        guard: offeredAnd((context, event) => reportIn(context, event) !== undefined),
+        actions: [does(heard), does(reportIt)],
+      },
       { guard: when(onOffer), target: '.held', actions: does(heard) },
       unheard,
     ],
-    back: [{ guard: when(onOffer), target: '.looking back', reenter: true, actions: does(lookBack) }, unheard],
+    back: [
+      { guard: when(onOffer), target: '.looking back', reenter: true, actions: does(lookBack) },
+      unheard,
+    ],
   },
   states: {
     'finding the place': {
@@ -135,13 +130,19 @@ export const guideMachine = guide.createMachine({
     resting: stage('resting'),
     warning: stage('warning', {
       ...repeats,
-      ready: [{ guard: when(onOffer), target: 'finding the place', actions: [does(heard), does(heed)] }, unheard],
+      ready: [
+        { guard: when(onOffer), target: 'finding the place', actions: [does(heard), does(heed)] },
+        unheard,
+      ],
     }),
     acting: stage('acting', repeats),
     'reading back': stage('reading back', {
       ...repeats,
       yes: [{ guard: when(onOffer), actions: [does(heard), does(reportIt)] }, unheard],
-      no: [{ guard: when(onOffer), target: 'finding the place', actions: [does(heard), does(dropDraft)] }, unheard],
+      no: [
+        { guard: when(onOffer), target: 'finding the place', actions: [does(heard), does(dropDraft)] },
+        unheard,
+      ],
     }),
     timing: stage('timing', {
       tick: [
@@ -162,7 +163,10 @@ export const guideMachine = guide.createMachine({
     held: stage('held', {
       tick: { guard: when(guards.ranOutMeanwhile), target: 'time up' },
       'go on': [
-        { guard: offeredAnd((context, event) => reportIn(context, event) !== undefined), actions: [does(heard), does(reportIt)] },
+        {
+          guard: offeredAnd((context, event) => reportIn(context, event) !== undefined),
+          actions: [does(heard), does(reportIt)],
+        },
         { guard: when(onOffer), target: 'finding the place', actions: does(heard) },
         unheard,
       ],

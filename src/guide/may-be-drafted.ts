@@ -1,7 +1,13 @@
 import type { GuideContext } from './guide-context';
 import type { GuideReport, Stage } from './guide-events';
 
-const ANSWERABLE: ReadonlySet<Stage> = new Set<Stage>(['acting', 'at a gate', 'not due', 'reading back', 'time up']);
+const ANSWERABLE: ReadonlySet<Stage> = new Set<Stage>([
+  'acting',
+  'at a gate',
+  'not due',
+  'reading back',
+  'time up',
+]);
 
 /** Whether a card's answer can be taken now: for the act that is asked, and never past a warning. */
 export function mayBeDrafted({ situation, stage, reported }: GuideContext, report: GuideReport): boolean {

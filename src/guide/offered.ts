@@ -9,7 +9,10 @@ import type { Situation } from './situation';
 export function offered(context: GuideContext): Command[] {
   const { stage, situation, reported } = context;
   if (!situation || reported) return [];
-  return [...OFFERED[stage](situation, context), ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(stage))];
+  return [
+    ...OFFERED[stage](situation, context),
+    ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(stage)),
+  ];
 }
 
 const ALWAYS = [
@@ -38,12 +41,25 @@ const OFFERED: Record<Stage, Offers> = {
   warning: (_, { told }) => (told ? ['ready'] : []),
   acting,
   'reading back': (_, { told }) => (told ? ['yes', 'no'] : []),
-  timing: ({ now }) => [...(now?.act.kind === 'stir' ? (['finish'] as const) : []), 'one more minute', 'how long'],
+  timing: ({ now }) => [
+    ...(now?.act.kind === 'stir' ? (['finish'] as const) : []),
+    'one more minute',
+    'how long',
+  ],
   'time up': () => ['done', 'one more minute'],
   'at a gate': atGate,
-  'not due': ({ place, next }) => [...(next ? (['how long'] as const) : []), ...(place === 'ferment' ? (['new reading'] as const) : [])],
-  held: ({ clock }, { at }) => ['go on', ...(clock && timeLeft(clock, at) > 0 ? (['how long'] as const) : [])],
-  'looking back': ({ done }, { lookedBack }) => ['go on', ...(lookedBack < done.length ? (['back'] as const) : [])],
+  'not due': ({ place, next }) => [
+    ...(next ? (['how long'] as const) : []),
+    ...(place === 'ferment' ? (['new reading'] as const) : []),
+  ],
+  held: ({ clock }, { at }) => [
+    'go on',
+    ...(clock && timeLeft(clock, at) > 0 ? (['how long'] as const) : []),
+  ],
+  'looking back': ({ done }, { lookedBack }) => [
+    'go on',
+    ...(lookedBack < done.length ? (['back'] as const) : []),
+  ],
 };
 
 function acting({ now, asks, obstacle }: Situation): readonly Command[] {

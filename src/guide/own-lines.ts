@@ -50,7 +50,9 @@ const JUST_NOW = 3000;
 function timing({ now, clock }: Situation, { at, words: { text, formats } }: GuideContext): string[] {
   if (!now || !clock?.running) return [];
   const duration = formats.duration(timeLeft(clock, at));
-  return [at - clock.startedAt < JUST_NOW ? text.guide.clock.begins(duration) : text.guide.clock.left(duration)];
+  return [
+    at - clock.startedAt < JUST_NOW ? text.guide.clock.begins(duration) : text.guide.clock.left(duration),
+  ];
 }
 
 /** Later than this is no longer "now". */
@@ -63,7 +65,9 @@ function timeUp({ now, clock, lastAt }: Situation, { at, words: { text, formats 
   const said = late < LATE_SECONDS ? guide.clock.timeUp : guide.clock.wasUp(formats.duration(late));
   const overdue = afterReload(lastAt, at, clock.endsAt) === 'long overdue' ? [guide.clock.longOverdue] : [];
   const { done, wait, 'one more minute': more } = guide.commands;
-  const next = goesOnByItself(now.act, late) ? guide.clock.goesOn(wait[0] ?? '') : guide.sayEither(done[0] ?? '', more[0] ?? '');
+  const next = goesOnByItself(now.act, late)
+    ? guide.clock.goesOn(wait[0] ?? '')
+    : guide.sayEither(done[0] ?? '', more[0] ?? '');
   return [said, ...overdue, next];
 }
 
@@ -74,9 +78,17 @@ function atGate({ gate, asks }: Situation, { words: { text, formats } }: GuideCo
   const goOn = guide.say(guide.commands['go on'][0] ?? '');
   if (verdict.open) return [gates[gate.gate].question, gates[gate.gate].open, goOn];
   const back = remedy ? [guide.wayBack(places[remedy.to]), goOn] : [];
-  const when = verdict.earliest === undefined || asks ? [] : [guide.earliest(formats.dayAndTime(verdict.earliest))];
+  const when =
+    verdict.earliest === undefined || asks ? [] : [guide.earliest(formats.dayAndTime(verdict.earliest))];
   const question = asks ? [judgements[asks].question] : [];
-  return [gates[gate.gate].question, guide.notYet, tell(text, verdict.because, formats), ...when, ...back, ...question];
+  return [
+    gates[gate.gate].question,
+    guide.notYet,
+    tell(text, verdict.because, formats),
+    ...when,
+    ...back,
+    ...question,
+  ];
 }
 
 function notDue({ place, next }: Situation, { words: { text, formats } }: GuideContext): string[] {
@@ -92,6 +104,8 @@ function held({ clock }: Situation, { at, words: { text, formats } }: GuideConte
   function heldClock(standing: Clock): string {
     const left = timeLeft(standing, at);
     if (left <= 0) return guide.held.waiting;
-    return standing.running ? guide.held.runsOn(formats.duration(left)) : guide.held.paused(formats.duration(left));
+    return standing.running
+      ? guide.held.runsOn(formats.duration(left))
+      : guide.held.paused(formats.duration(left));
   }
 }

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { guide } from '../text/en/guide';
 import { COMMANDS, type Command } from '../voice/commands';
 
-const owned = (Object.entries(guide.commands) as [Command, readonly string[]][]).flatMap(([command, phrases]) =>
-  phrases.map((phrase) => ({ command, phrase })),
+const owned = (Object.entries(guide.commands) as [Command, readonly string[]][]).flatMap(
+  ([command, phrases]) => phrases.map((phrase) => ({ command, phrase })),
 );
 const within = (long: string, short: string): boolean => ` ${long} `.includes(` ${short} `);
 

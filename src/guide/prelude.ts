@@ -13,7 +13,11 @@ export function prelude({ situation: previous, typed, at, words }: GuideContext,
   return [
     ...(previous === undefined && afterReload(next.lastAt, at) === 'went back' ? [guide.clockWentBack] : []),
     ...(frame ? frameLines(frame, words) : []),
-    ...(previous === undefined && !frame ? whereWeWere(next, words) : isPhase(place) && arrived ? [guide.place(places[place])] : []),
+    ...(previous === undefined && !frame
+      ? whereWeWere(next, words)
+      : isPhase(place) && arrived
+        ? [guide.place(places[place])]
+        : []),
     ...(typed && now && meetsWine(now.act) ? [guide.cleanHands] : []),
   ];
 }

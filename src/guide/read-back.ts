@@ -7,11 +7,23 @@ import type { Situation } from './situation';
 
 type Type = GuideReport['type'];
 type ReportOf<Wanted extends Type> = Extract<GuideReport, { type: Wanted }>;
-type Reading = { [Each in Type]?: (report: ReportOf<Each>, words: Words, situation: Situation, at: Instant) => string | undefined };
+type Reading = {
+  [Each in Type]?: (
+    report: ReportOf<Each>,
+    words: Words,
+    situation: Situation,
+    at: Instant,
+  ) => string | undefined;
+};
 
 /** What is read back before it counts; nothing where a report counts as it is. */
-export function readBack(report: GuideReport, words: Words, situation: Situation, at: Instant): string | undefined {
-  const said = READ_BACK[report.type] as Reading[Type];
+export function readBack(
+  report: GuideReport,
+  words: Words,
+  situation: Situation,
+  at: Instant,
+): string | undefined {
+  const said: Reading[Type] = READ_BACK[report.type];
   const what = said?.(report as never, words, situation, at);
   return what === undefined ? undefined : words.text.guide.right(what);
 }
@@ -20,11 +32,16 @@ const READ_BACK: Reading = {
   'act done': actDone,
   'sachets accounted': ({ missing }, { text: { guide }, formats }, { now }) => {
     if (missing.length > 0) return guide.readBack.missing(formats.list(missing));
-    return now?.act.kind === 'account' ? guide.readBack.all(formats.list(now.act.sachets.map(guide.sachet))) : undefined;
+    return now?.act.kind === 'account'
+      ? guide.readBack.all(formats.list(now.act.sachets.map(guide.sachet)))
+      : undefined;
   },
   'instrument checked': ({ waterReading, waterCelsius }, { text: { guide }, formats }) =>
     guide.readBack.water(formats.spokenGravity(waterReading), formats.spokenCelsius(waterCelsius)),
-  'litres measured': ({ litres }, { text: { guide }, formats }) => guide.readBack.litres(formats.litres(litres)),
+  'litres measured': ({ litres }, { text: { guide }, formats }) =>
+    guide.readBack.litres(formats.litres(litres)),
+  'gap measured': ({ millimetres }, { text: { guide }, formats }) =>
+    guide.readBack.millimetres(formats.count(millimetres)),
   'temperature taken': ({ celsius }, { text: { guide }, formats }) =>
     guide.readBack.celsius(formats.spokenCelsius(celsius)),
   'bottles counted': ({ bottles, closures, threaded }, { text: { guide }, formats }) =>

@@ -9,7 +9,12 @@ import type { Situation } from './situation';
 const REMEMBERED = 3;
 
 /** Where we are: done, not done, in your hand. */
-export function recapLines(situation: Situation, question: string | undefined, at: Instant, words: Words): string[] {
+export function recapLines(
+  situation: Situation,
+  question: string | undefined,
+  at: Instant,
+  words: Words,
+): string[] {
   const { guide, places } = words.text;
   const { place, nth, of, done, now, clock } = situation;
   const where = isPhase(place) && nth > 0 ? guide.actOf(places[place], nth, of) : guide.place(places[place]);

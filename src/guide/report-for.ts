@@ -13,7 +13,9 @@ export function reportFor(context: GuideContext, command: GuideCommand): GuideRe
 
 type AtAct = Situation & Required<Pick<Situation, 'now'>>;
 
-const REPORTS: Partial<Record<GuideCommand['type'], (at: AtAct, command: GuideCommand) => GuideReport | undefined>> = {
+const REPORTS: Partial<
+  Record<GuideCommand['type'], (at: AtAct, command: GuideCommand) => GuideReport | undefined>
+> = {
   done: doneOf,
   finish: doneOf,
   yes: (at, { how }) => judged(at, true, how),
@@ -41,5 +43,7 @@ function atGate({ gate, asks }: Situation, { type, how }: GuideCommand): GuideRe
     if (gate.verdict.open) return { type: 'gate passed', how, gate: gate.gate };
     return gate.remedy && { type: 'sent back', how, gate: gate.gate, clause: gate.remedy.clause };
   }
-  return asks && (type === 'yes' || type === 'no') ? { type: 'judged', how, what: asks, yes: type === 'yes' } : undefined;
+  return asks && (type === 'yes' || type === 'no')
+    ? { type: 'judged', how, what: asks, yes: type === 'yes' }
+    : undefined;
 }

@@ -6,7 +6,6 @@ import type { KitSheet } from '../procedure/kit-sheet';
 import { isGate, isPhase, type Gate, type Place } from '../procedure/phase';
 import { plan } from '../procedure/plan';
 import type { Act } from '../procedure/step';
-import { failedAt } from '../workflow/refusal';
 import { remediesFor } from '../workflow/remedies';
 import { placeOf, type BatchSnapshot } from '../workflow/replay';
 import { frameOf } from './frame';
@@ -68,14 +67,17 @@ function whichAct(acts: readonly Act[], sheet: KitSheet, facts: Facts, words: Wo
   };
 }
 
-const inWords = (act: Act, { text, formats }: Words): ActInWords => ({ act, words: text.steps[act.step](act, formats) });
+const inWords = (act: Act, { text, formats }: Words): ActInWords => ({
+  act,
+  words: text.steps[act.step](act, formats),
+});
 
 const nameOf = (act: Act, { text }: Words): string =>
   text.guide.actName(text.stepNames[act.step], act.kind === 'add' ? act.sachet : undefined);
 
 function atGate(gate: Gate, sheet: KitSheet, facts: Facts): Pick<Situation, 'gate' | 'asks'> {
   const verdict = judge(gate, sheet, facts);
-  const failed = failedAt(gate, sheet, facts);
+  const failed = verdict.open ? [] : [verdict.because, ...verdict.also];
   const remedies = remediesFor(gate, failed);
   const [remedy] = remedies;
   if (remedy) return { gate: { gate, verdict, ...(remedies.length === 1 ? { remedy } : {}) } };

@@ -1,6 +1,14 @@
 import type { Act, StepId } from '../procedure/step';
 
-const TYPED: ReadonlySet<Act['kind']> = new Set(['reading', 'temperature', 'litres', 'bottles', 'filled', 'instrument']);
+const TYPED: ReadonlySet<Act['kind']> = new Set([
+  'reading',
+  'temperature',
+  'litres',
+  'bottles',
+  'filled',
+  'gap',
+  'instrument',
+]);
 
 /** Whether an act wants something typed. Filling to the mark does not: the mark is known, and is read back. */
 export const isTyped = ({ kind, step }: Act): boolean => TYPED.has(kind) && step !== 'fill to mark';
@@ -19,6 +27,8 @@ const MEETS_WINE: ReadonlySet<StepId> = new Set<StepId>([
   'siphon off',
   'read towards dry',
   'draw reserve',
+  'add held-back water',
+  'make room for foam',
   'stir up sediment',
   'knock the surface',
   'stir out gas',

@@ -19,7 +19,10 @@ function written(id: string): Visit[] {
 
 function write(id: string, visits: readonly Visit[]): void {
   mkdirSync('tests/plays', { recursive: true });
-  writeFileSync(fileOf(id), visits.map(({ title, script }) => `=== ${title}\n${script.join('\n')}\n`).join('\n'));
+  writeFileSync(
+    fileOf(id),
+    visits.map(({ title, script }) => `=== ${title}\n${script.join('\n')}\n`).join('\n'),
+  );
 }
 
 describe.each(builtInSheets)('a whole batch of $name, by ear', async ({ id, ...sheet }) => {

@@ -4,6 +4,8 @@ export const CHECKS = [
   'warm enough to pitch',
   'low enough to move',
   'surface calm',
+  'room for foam',
+  'topped up',
   'may stabilise',
   'warm enough to fine',
   'may sweeten',

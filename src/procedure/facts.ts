@@ -4,6 +4,7 @@ import type { Judgement } from '../domain/judgement';
 import type { Problem } from '../domain/problem';
 import type { Instrument, Reading } from '../domain/reading';
 import type { Celsius, Instant, Litres } from '../domain/unit';
+import type { Check } from './check';
 import type { Contents } from './contents';
 import type { Gate, Phase } from './phase';
 
@@ -25,12 +26,19 @@ export type Clock = { startedAt: Instant; seconds: number } & (
 /** A line of the volume ledger: what came or went, in litres, and why. */
 export type LedgerLine = { entry: number; cause: LedgerCause; litres: Litres };
 export type LedgerCause =
-  'must' | 'sample' | 'reserve drawn' | 'reserve returned' | 'lees' | 'sweetening' | 'top-up' | 'bottled';
+  'must' | 'sample' | 'reserve drawn' | 'reserve returned' | 'lees' | 'drawn off' | 'top-up' | 'bottled';
 
 /** A way back that was taken: which gate sent the wine back, and for what. */
 export type Return = Moment & { gate: Gate; clause: Problem['code'] };
 
 /** All that is known of a batch, folded from its journal. `now` is the moment of judgement: an event's, or the display's. */
+/** A clause that yielded to a reason, for good. */
+export type Override = Moment & { question: Gate | Check; clause: string; reason: string };
+
+/** The ladder out of a stuck ferment, from the gentlest rung. */
+export const RUNGS = ['read again', 'warmed', 'roused', 'fresh starter'] as const;
+export type Rung = (typeof RUNGS)[number];
+
 export type Facts = {
   begun: Moment;
   now: Moment;
@@ -57,6 +65,18 @@ export type Facts = {
   ledger: readonly LedgerLine[];
   passed: Readonly<Partial<Record<Gate, Passing>>>;
   returns: readonly Return[];
+  /** Millimetres from the wine to its stopper, as last measured. */
+  gap?: Moment & { millimetres: number };
+  /** Litres that the second vessel holds to its brim. */
+  vessel?: Litres;
+  sugarTests: readonly (Moment & { gramsPerLitre: number })[];
+  overrides: readonly Override[];
+  /** Sachets that the maker left out, each with the reason. */
+  leftOut: Readonly<Record<string, string>>;
+  help: readonly (Moment & { rung: Rung })[];
+  away: readonly { from: Instant; until: Instant }[];
+  /** When a reading was struck, by its place in the journal. */
+  struckAt: Readonly<Record<number, Instant>>;
 };
 
 /** What is known before the first event. */
@@ -76,6 +96,12 @@ export const nothingYet = (begun: Moment, freeHour: number): Facts => ({
   ledger: [],
   passed: {},
   returns: [],
+  sugarTests: [],
+  overrides: [],
+  leftOut: {},
+  help: [],
+  away: [],
+  struckAt: {},
 });
 
 /** The same facts, looked at from another moment. */

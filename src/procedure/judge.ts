@@ -1,3 +1,7 @@
+import type { Finish } from '../domain/gates/finish';
+import { roomForFoam } from '../domain/gates/room-for-foam';
+import { toppedUp } from '../domain/gates/topped-up';
+import { HIGHEST_GRAVITY } from '../domain/gravity';
 import { bottlesReady } from '../domain/gates/bottles-ready';
 import { boxComplete } from '../domain/gates/box-complete';
 import { fallenBright } from '../domain/gates/fallen-bright';
@@ -8,27 +12,29 @@ import { mustMixed } from '../domain/gates/must-mixed';
 import { mustWarmEnough } from '../domain/gates/must-warm-enough';
 import { wineStill } from '../domain/gates/wine-still';
 import { standing, type Reading } from '../domain/reading';
-import type { Celsius, Litres } from '../domain/unit';
+import type { Celsius, Instant, Litres } from '../domain/unit';
 import { open, shut, type Verdict } from '../domain/verdict';
 import { bottlesWanted } from './bottles-wanted';
 import type { Check } from './check';
 import { isStabiliser } from './contents';
-import { isIn, timesReturned, type Facts } from './facts';
+import { asOf, isIn, litresNow, timesReturned, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import {
   earlyMoveAt,
   finishOf,
+  inUse,
   pitchRangeOf,
   STIR_MUST_SECONDS,
   stabilisersOf,
   startRangeOf,
 } from './limits';
 import type { Gate } from './phase';
-import { lastDegassed, readingsOfFerment, readingsOfMust } from './selections';
+import { lastDegassed, provenBySugarTest, readingsOfFerment, readingsOfMust, vesselNow } from './selections';
+import { hasYielded, yielding } from './yielding';
 
 /** Every verdict there is, gates and checks alike: pure, and judged at the facts' own `now`. */
 export const judge = (question: Gate | Check, sheet: KitSheet, facts: Facts): Verdict =>
-  VERDICTS[question](sheet, facts);
+  yielding(question, VERDICTS[question](inUse(sheet, facts.leftOut), facts), facts);
 
 const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict> = {
   'proving mixed': (sheet, facts) =>
@@ -50,7 +56,7 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
       minimumDays: sheet.clearingDays,
       now: facts.now,
     }),
-  'proving still': (_, facts) => still(facts),
+  'proving still': (sheet, facts) => still(sheet, facts),
   'box complete': (sheet, facts) =>
     boxComplete({
       missing: facts.missing['lay out sachets 1'],
@@ -61,6 +67,8 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
   'warm enough to pitch': (sheet, facts) =>
     mustWarmEnough(facts.temperatures.at(-1)?.celsius, pitchRangeOf(sheet)),
   'low enough to move': (sheet, facts) => lowEnoughToMove(sheet, facts),
+  'room for foam': (_, facts) => roomForFoam(vesselNow(facts), litresNow(facts)),
+  'topped up': ({ stopperMillimetres }, { gap }) => toppedUp(gap?.millimetres, stopperMillimetres),
   'surface calm': (_, facts) =>
     facts.judgements.findLast(({ what }) => what === 'rush')?.yes === false
       ? open
@@ -68,8 +76,8 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
   'may stabilise': (sheet, facts) => stabilising(sheet, facts),
   'warm enough to fine': ({ finingAtLeast }, facts) => warmEnoughToFine(finingAtLeast as Celsius, facts),
   'may sweeten': (sheet, facts) => sweetening(sheet, facts),
-  'may bottle': (_, facts) =>
-    facts.passed['proving still'] ? still(facts) : shut({ code: 'wine-not-proven-still' }),
+  'may bottle': (sheet, facts) =>
+    facts.passed['proving still'] ? still(sheet, facts) : shut({ code: 'wine-not-proven-still' }),
   'bottles ready': (sheet, facts) =>
     bottlesReady({
       counted: facts.bottles,
@@ -82,8 +90,30 @@ const fermented = (sheet: KitSheet, facts: Facts): Fermented => ({
   readings: readingsOfFerment(facts),
   pitched: facts.pitched,
   now: facts.now,
-  finish: finishOf(sheet),
+  finish: finishFor(sheet, facts),
 });
+
+/** The sheet's finish, but for what yielded: the days to a reason, the limit to a sugar test. */
+function finishFor(sheet: KitSheet, facts: Facts): Finish {
+  const finish = finishOf(sheet);
+  const days = hasYielded('proving dry', 'too-soon', facts) ? 0 : finish.minimumDays;
+  return { ...finish, minimumDays: days, limit: provenBySugarTest(facts) ? HIGHEST_GRAVITY : finish.limit };
+}
+
+/**
+ * Dryness in doubt: the gate was passed, but on readings of which one was struck since, and without it they would not
+ * have passed. Gives the moment of the doubt.
+ */
+export function drynessDoubt(sheet: KitSheet, facts: Facts): Instant | undefined {
+  const passing = facts.passed['proving dry'];
+  const struck = passing?.readings.flatMap((entry) => facts.struckAt[entry] ?? []);
+  if (!passing || !struck || struck.length === 0) return undefined;
+  const then = { ...fermented(sheet, asOf(facts, passing)) };
+  const known = then.readings.filter(({ at }) => at <= passing.at);
+  return fermentationFinished({ ...then, readings: known }).open
+    ? undefined
+    : (Math.max(...struck) as Instant);
+}
 
 function stabilising(sheet: KitSheet, facts: Facts): Verdict {
   const passing = facts.passed['proving dry'];
@@ -122,9 +152,11 @@ function warmEnoughToFine(atLeast: Celsius, { temperatures }: Facts): Verdict {
   return wine < atLeast ? shut({ code: 'fining-too-cold', wine, atLeast }) : open;
 }
 
-function still(facts: Facts): Verdict {
+function still(sheet: KitSheet, facts: Facts): Verdict {
   const baseline = facts.readings.find(({ entry }): boolean => entry === facts.baseline);
+  const doubt = drynessDoubt(sheet, facts);
   return wineStill({
+    doubtedSince: doubt,
     baseline,
     readings: baseline ? facts.readings.filter(({ takenAt }: Reading) => takenAt >= baseline.takenAt) : [],
     judgements: facts.judgements,

@@ -6,6 +6,22 @@ import type { Celsius } from '../domain/unit';
 import { isStabiliser } from './contents';
 import type { KitSheet, Sachet } from './kit-sheet';
 
+/**
+ * The sheet without what the maker left out. Sorbate never stays without its sulphite, and nothing sweet without sorbate:
+ * from then on the batch is held to what a sheet without them is held to.
+ */
+export function inUse(sheet: KitSheet, leftOut: Readonly<Record<string, string>>): KitSheet {
+  if (Object.keys(leftOut).length === 0) return sheet;
+  const kept = sheet.sachets.filter(({ id }) => !(id in leftOut));
+  const sulphite = kept.some(({ contents, when }) => contents.includes('sulphite') && when === 'stabilise');
+  const paired = kept.filter(({ contents }) => sulphite || !contents.includes('sorbate'));
+  const sorbate = paired.some(({ contents }) => contents.includes('sorbate'));
+  return {
+    ...sheet,
+    sachets: paired.filter(({ contents }) => sorbate || !contents.includes('sweetening pack')),
+  };
+}
+
 /** The numbers of a sheet as the gates take them: typed, and the stricter of house and sheet where both speak. */
 export const finishOf = ({ dry, temperature, sachets }: KitSheet): Finish =>
   stricterFinish({

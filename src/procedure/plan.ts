@@ -1,5 +1,7 @@
+import { nextFreeHour } from '../domain/calendar';
 import type { Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
+import { inUse } from './limits';
 import type { Phase } from './phase';
 import { label, rest, stand, washUp } from './phases/after';
 import { bottle } from './phases/bottle';
@@ -38,7 +40,15 @@ const ACTS_OF: Record<Phase, (sheet: KitSheet, facts: Facts) => Act[]> = {
 };
 
 /** The acts of one phase, worked out from the sheet and the facts each time: no list is ever stored. */
-export const plan = (phase: Phase, sheet: KitSheet, facts: Facts): Act[] => ACTS_OF[phase](sheet, facts);
+export const plan = (phase: Phase, sheet: KitSheet, facts: Facts): Act[] =>
+  ACTS_OF[phase](inUse(sheet, facts.leftOut), facts).map((act) => notWhileAway(act, facts));
+
+/** What comes due while the maker is away waits for the first free hour after. */
+function notWhileAway(act: Act, facts: Facts): Act {
+  const { due } = act;
+  const away = due !== undefined && facts.away.find(({ from, until }) => due >= from && due <= until);
+  return away ? { ...act, due: nextFreeHour({ ...facts.now, at: away.until }, facts.freeHour) } : act;
+}
 
 /** The first act of a phase that is not done; none when the phase is over. */
 export const currentAct = (phase: Phase, sheet: KitSheet, facts: Facts): Act | undefined =>

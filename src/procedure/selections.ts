@@ -1,6 +1,6 @@
 import { daysBetween, type Moment } from '../domain/calendar';
 import type { Reading } from '../domain/reading';
-import type { Instant } from '../domain/unit';
+import type { Instant, Litres } from '../domain/unit';
 import { timesReturned, type Facts } from './facts';
 
 /** Readings of the must, before the yeast. */
@@ -38,6 +38,23 @@ export const momentOf = ({ takenAt, offsetMinutes }: Reading): Moment => ({ at: 
 
 /** How often the wine has begun to clear: once, and once more for every time the last gate sent it back. */
 export const lap = (facts: Facts): number => timesReturned(facts, 'proving still') + 1;
+
+/** What a hydrometer cannot see: a sugar test that shows the wine dry, and nothing sweet added since. */
+export function provenBySugarTest({ sugarTests, pitched, additions }: Facts): boolean {
+  const sweetened = additions.findLast(({ contents }) => contents.includes('sweetening pack'))?.at ?? 0;
+  const test = sugarTests.at(-1);
+  return (
+    test !== undefined &&
+    test.at > Math.max(sweetened, pitched?.at ?? Infinity) &&
+    test.gramsPerLitre <= DRY_GRAMS_PER_LITRE
+  );
+}
+
+const DRY_GRAMS_PER_LITRE = 2;
+
+/** What the vessel that the wine stands in holds to its brim, where it was measured. */
+export const vesselNow = ({ done, brim, vessel }: Facts): Litres | undefined =>
+  'siphon off 1' in done || 'siphon off 2' in done ? vessel : brim;
 
 /** The end of a day's wait, or now if that is past. */
 export const notBefore = (due: number, now: Moment): Instant => Math.max(due, now.at) as Instant;

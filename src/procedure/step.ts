@@ -29,6 +29,8 @@ export const STEPS = [
   'read on the way',
   'read for the move',
   'sanitise again',
+  'measure vessel',
+  'add held-back water',
   'siphon off',
   'measure wine',
   'read towards dry',
@@ -36,11 +38,14 @@ export const STEPS = [
   'stir up sediment',
   'leave sediment',
   'knock the surface',
+  'make room for foam',
   'stabilisers in hand',
   'stir out gas',
+  'warm for the gas',
   'take wine temperature',
   'return reserve',
   'top up',
+  'measure gap',
   'read baseline',
   'leave to clear',
   'look through the wine',
@@ -68,7 +73,8 @@ type Asks =
   | { kind: 'wait'; until: Instant }
   | { kind: 'reading' }
   | { kind: 'temperature'; of: 'must' | 'wine' }
-  | { kind: 'litres'; of: 'brim' | 'must' | 'wine' | 'top-up'; suggested: Litres }
+  | { kind: 'litres'; of: 'brim' | 'vessel' | 'must' | 'wine' | 'room' | 'top-up'; suggested: Litres }
+  | { kind: 'gap'; atMost: number }
   | { kind: 'bottles'; wanted: number }
   | { kind: 'filled'; wanted: number }
   | { kind: 'account'; sachets: readonly Sachet[] }

@@ -8,6 +8,8 @@ export type EntryWords = {
   formats: Formats;
   /** What an act is called, from its id. */
   act: (id: string) => string;
+  /** The words printed on a sachet, from its id. */
+  sachet: (id: string) => string;
   gate: (gate: Gate) => string;
   place: (place: Place) => string;
   /** A question that was judged, with the answer that was given. */

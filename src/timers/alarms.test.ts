@@ -9,7 +9,8 @@ function scene() {
   const clock = new SimulatedClock();
   const alarms = tickedAlarms(clock.now, { subscribe: (tick) => clock.every(TICK, tick) });
   const rung: string[] = [];
-  const set = (name: string, due: number) => alarms.at(due as Instant, () => rung.push(`${name} at ${String(clock.now())}`));
+  const set = (name: string, due: number) =>
+    alarms.at(due as Instant, () => rung.push(`${name} at ${String(clock.now())}`));
   return { clock, alarms, rung, set };
 }
 

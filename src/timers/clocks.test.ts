@@ -11,10 +11,30 @@ const HOUR = 3_600_000;
 describe('two clocks', () => {
   test.each([
     ['that agree are believed', at(1_060_000, 60_000), false, { now: 1_060_000, anchor: START }],
-    ['that drift by a second are believed by the even one', at(1_061_000, 60_000), false, { now: 1_060_000, anchor: START }],
-    ['after a sleep: the wall is right', at(1_600_000, 1000), true, { now: 1_600_000, anchor: anchored(1_600_000, 1000), odd: 'slept' }],
-    ['when someone sets the wall clock on, it is not believed', at(4_600_000, 1000), false, { now: 1_001_000, anchor: anchored(1_001_000, 1000, 3_599_000), odd: 'clock set' }],
-    ['when someone sets it back, neither', at(400_000, 1000), false, { now: 1_001_000, anchor: anchored(1_001_000, 1000, -601_000), odd: 'clock set' }],
+    [
+      'that drift by a second are believed by the even one',
+      at(1_061_000, 60_000),
+      false,
+      { now: 1_060_000, anchor: START },
+    ],
+    [
+      'after a sleep: the wall is right',
+      at(1_600_000, 1000),
+      true,
+      { now: 1_600_000, anchor: anchored(1_600_000, 1000), odd: 'slept' },
+    ],
+    [
+      'when someone sets the wall clock on, it is not believed',
+      at(4_600_000, 1000),
+      false,
+      { now: 1_001_000, anchor: anchored(1_001_000, 1000, 3_599_000), odd: 'clock set' },
+    ],
+    [
+      'when someone sets it back, neither',
+      at(400_000, 1000),
+      false,
+      { now: 1_001_000, anchor: anchored(1_001_000, 1000, -601_000), odd: 'clock set' },
+    ],
   ])('%s', (_, look, outOfSight, expected) => expect(agree(START, look, outOfSight)).toEqual(expected));
 });
 

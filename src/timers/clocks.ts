@@ -30,9 +30,15 @@ export function agree(anchor: Anchor, { wall: shown, monotonic }: Look, outOfSig
 const HOURS_OVERDUE = 3;
 
 /** After a reload only the wall clock is left. Whether it can be believed, or the maker must be asked. */
-export function afterReload(lastKnown: Instant, now: Instant, deadline?: Instant): 'believe' | 'went back' | 'long overdue' {
+export function afterReload(
+  lastKnown: Instant,
+  now: Instant,
+  deadline?: Instant,
+): 'believe' | 'went back' | 'long overdue' {
   if (now < lastKnown) return 'went back';
-  return deadline !== undefined && secondsLate(deadline, now) > HOURS_OVERDUE * 3600 ? 'long overdue' : 'believe';
+  return deadline !== undefined && secondsLate(deadline, now) > HOURS_OVERDUE * 3600
+    ? 'long overdue'
+    : 'believe';
 }
 
 /** Whole seconds since a deadline; 0 before it. */

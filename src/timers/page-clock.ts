@@ -5,7 +5,10 @@ import { agree, type Agreed, type Anchor, type Look } from './clocks';
 export type ClockDevice = { look: () => Look; wasOutOfSight: () => boolean };
 
 /** The time within one life of a page. It never runs back; `odd` is told when the device's two clocks fell out. */
-export function pageClock(device: ClockDevice, odd: (what: NonNullable<Agreed['odd']>) => void): () => Instant {
+export function pageClock(
+  device: ClockDevice,
+  odd: (what: NonNullable<Agreed['odd']>) => void,
+): () => Instant {
   let anchor: Anchor = { ...device.look(), skew: 0 };
   let last = anchor.wall;
   return () => {

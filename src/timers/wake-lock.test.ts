@@ -22,11 +22,11 @@ function scene({ refuses = false, absent = false } = {}) {
     awake,
     states,
     asked,
-    hide() {
+    hide: () => {
       inSight = false;
       takeAway();
     },
-    async show() {
+    show: async () => {
       inSight = true;
       comeIntoSight();
       await Promise.resolve();

@@ -40,8 +40,8 @@ export class ScreenAwake implements WakeLock {
   async hold(): Promise<void> {
     this.#wanted = true;
     const { request, isInSight } = this.#device;
-    if (!request) return this.#become('absent');
-    if (this.#lock || !isInSight()) return;
+    if (!request) this.#become('absent');
+    if (!request || this.#lock || !isInSight()) return;
     try {
       this.#take(await request());
     } catch {

@@ -7,9 +7,18 @@ import { SpeechQueue, type Silence } from './speech-queue';
 
 const LINES = ['Stop. Stand back.', 'Stir for two minutes.', 'Right?'];
 
-type Scene = { engine: FakeEngine; clock: SimulatedClock; queue: SpeechQueue; captions: string[]; silences: Silence[] };
+type Scene = {
+  engine: FakeEngine;
+  clock: SimulatedClock;
+  queue: SpeechQueue;
+  captions: string[];
+  silences: Silence[];
+};
 
-function scene(ways: ConstructorParameters<typeof FakeEngine>[1] = {}, sound: Partial<SoundPreferences> = {}): Scene {
+function scene(
+  ways: ConstructorParameters<typeof FakeEngine>[1] = {},
+  sound: Partial<SoundPreferences> = {},
+): Scene {
   const clock = new SimulatedClock();
   const engine = new FakeEngine(clock, ways);
   const captions: string[] = [];
@@ -34,7 +43,9 @@ async function say({ queue, clock }: Scene, lines: readonly string[] = LINES): P
 }
 
 const overlaps = ({ engine: { sounded } }: Scene): string[] =>
-  sounded.filter(({ from }, index) => index > 0 && from < (sounded[index - 1]?.until ?? Infinity)).map(({ words }) => words);
+  sounded
+    .filter(({ from }, index) => index > 0 && from < (sounded[index - 1]?.until ?? Infinity))
+    .map(({ words }) => words);
 
 describe('every line is captioned exactly once, in order, and never two sound at once', () => {
   type Expected = { heard: Heard[]; sounded: string[]; silences: Silence[] };
@@ -59,8 +70,16 @@ describe('every line is captioned exactly once, in order, and never two sound at
         silences: [],
       },
     ],
-    ['an engine that starts and never ends', { neverEnds: true }, { heard: captioned, sounded: [], silences: ['voice stuck'] }],
-    ['an engine that never starts', { neverStarts: true }, { heard: captioned, sounded: [], silences: ['voice stuck'] }],
+    [
+      'an engine that starts and never ends',
+      { neverEnds: true },
+      { heard: captioned, sounded: [], silences: ['voice stuck'] },
+    ],
+    [
+      'an engine that never starts',
+      { neverStarts: true },
+      { heard: captioned, sounded: [], silences: ['voice stuck'] },
+    ],
   ])('%s', async (_, ways, { heard, sounded, silences }) => {
     const stage = scene(ways);
     stage.queue.prime();
@@ -76,7 +95,10 @@ describe('every line is captioned exactly once, in order, and never two sound at
     stage.queue.prime();
     expect(await say(stage, ['One.'])).toEqual(['captioned']);
     expect(await say(stage, ['Two.'])).toEqual(['spoken']);
-    expect({ silences: stage.silences, now: stage.queue.silence }).toEqual({ silences: ['no voice'], now: undefined });
+    expect({ silences: stage.silences, now: stage.queue.silence }).toEqual({
+      silences: ['no voice'],
+      now: undefined,
+    });
   });
 
   test('an engine that hangs in the middle is given up, and that is told once', async () => {
@@ -121,7 +143,8 @@ describe('hush', () => {
     queue.prime();
     await clock.pass(1000);
     const how: Heard[] = [];
-    for (const line of ['A long line that will be cut.', 'Never begun.']) void queue.say(line).then((heard) => how.push(heard));
+    for (const line of ['A long line that will be cut.', 'Never begun.'])
+      void queue.say(line).then((heard) => how.push(heard));
     await clock.pass(400);
     queue.hush();
     const hushed = clock.now();

@@ -59,11 +59,16 @@ export class SpeechQueue implements Speaker {
     this.#tapped = true;
     this.#busy = true;
     const { engine, after, language } = this.#ports;
-    this.#callOffBusy = utter(engine, after, { words: '.', language, voice: undefined, rate: 1, volume: 0 }, (outcome) => {
-      this.#busy = false;
-      this.#settle(outcome);
-      this.#next();
-    });
+    this.#callOffBusy = utter(
+      engine,
+      after,
+      { words: '.', language, voice: undefined, rate: 1, volume: 0 },
+      (outcome) => {
+        this.#busy = false;
+        this.#settle(outcome);
+        this.#next();
+      },
+    );
   }
 
   say(line: string): Promise<Heard> {
@@ -97,30 +102,33 @@ export class SpeechQueue implements Speaker {
   }
 
   #speakWhenVoiced(turn: Turn): void {
-    if (!this.#mayTry) return this.#read(turn);
-    if (this.#ports.engine.voices().length > 0) {
+    const { engine, after, language } = this.#ports;
+    if (!this.#mayTry) this.#read(turn);
+    else if (engine.voices().length > 0) {
       this.#silence = undefined;
-      return this.#speak(turn, sentences(turn.line, this.#ports.language));
+      this.#speak(turn, sentences(turn.line, language));
+    } else if (this.#looks < LOOKS_FOR_VOICES) {
+      this.#looks += 1;
+      this.#callOff = after(LOOK_FOR_VOICES_EVERY, () => this.#speakWhenVoiced(turn));
+    } else {
+      this.#fallSilent('no voice');
+      this.#read(turn);
     }
-    if (this.#looks >= LOOKS_FOR_VOICES) return this.#withoutVoice(turn);
-    this.#looks += 1;
-    this.#callOff = this.#ports.after(LOOK_FOR_VOICES_EVERY, () => this.#speakWhenVoiced(turn));
-  }
-
-  #withoutVoice(turn: Turn): void {
-    this.#fallSilent('no voice');
-    this.#read(turn);
   }
 
   #speak(turn: Turn, [words, ...rest]: readonly string[]): void {
-    if (words === undefined) return this.#finish(turn, 'spoken');
+    if (words === undefined) {
+      this.#finish(turn, 'spoken');
+      return;
+    }
     const { engine, after, language, preferences } = this.#ports;
     const { rate, volume, voice: chosen } = preferences();
     const voice = voiceFor(engine.voices(), language, chosen)?.id;
     this.#callOff = utter(engine, after, { words, language, voice, rate, volume }, (outcome) => {
       this.#settle(outcome);
-      if (outcome === 'ended') return this.#speak(turn, rest);
-      return outcome === 'never ended' ? this.#finish(turn, 'captioned') : this.#read(turn);
+      if (outcome === 'ended') this.#speak(turn, rest);
+      else if (outcome === 'never ended') this.#finish(turn, 'captioned');
+      else this.#read(turn);
     });
   }
 
@@ -129,7 +137,8 @@ export class SpeechQueue implements Speaker {
     this.#failures = outcome === 'ended' ? 0 : this.#failures + 1;
     if (outcome === 'ended') return;
     this.#cancel();
-    if (outcome === 'never ended' || this.#failures >= FAILURES_BEFORE_GIVING_UP) this.#fallSilent('voice stuck');
+    if (outcome === 'never ended' || this.#failures >= FAILURES_BEFORE_GIVING_UP)
+      this.#fallSilent('voice stuck');
   }
 
   #fallSilent(why: Silence): void {

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import type { Celsius, Instant, Litres } from '../domain/unit';
 import type { Gravity } from '../domain/gravity';
+import { CHECKS } from '../procedure/check';
+import { RUNGS } from '../procedure/facts';
 import { GATES } from '../procedure/phase';
 
 const instant = v.pipe(
@@ -73,6 +75,8 @@ export const batchEvent = v.variant('type', [
     degassed: v.boolean(),
     /** Whether the sample went back, from a sanitised jar. */
     returned: v.boolean(),
+    /** The maker was asked whether it is right, and said so. */
+    confirmed: v.optional(v.boolean()),
   }),
   event('judged', {
     act: v.optional(act),
@@ -92,6 +96,12 @@ export const batchEvent = v.variant('type', [
     readings: v.array(entry),
   }),
   event('sent back', { gate: v.picklist(GATES), clause: words }),
+  event('gap measured', { ...asked, millimetres: v.pipe(v.number(), v.minValue(0), v.maxValue(500)) }),
+  event('sugar tested', { gramsPerLitre: v.pipe(v.number(), v.minValue(0), v.maxValue(300)) }),
+  event('overridden', { question: v.picklist([...GATES, ...CHECKS]), clause: words, reason: words }),
+  event('left out', { sachet: words, reason: words }),
+  event('helped', { rung: v.picklist(RUNGS) }),
+  event('away planned', { from: instant, until: instant }),
   event('reading struck', { entry, reason: words }),
   event('noted', { text: words }),
   event('ended', { end: v.picklist(['kept unbottled', 'discarded', 'left the guide']), reason: words }),

@@ -1,8 +1,5 @@
 import type { Moment } from '../domain/calendar';
-import { asGravity, relativeDensity } from '../domain/gravity';
-import type { Instrument, Reading } from '../domain/reading';
-import { correctHydrometer } from '../domain/sums/correct-hydrometer';
-import type { Gravity } from '../domain/gravity';
+import type { Reading } from '../domain/reading';
 import type { Litres } from '../domain/unit';
 import { litresNow, type Clock, type Facts, type LedgerCause } from '../procedure/facts';
 import type { KitSheet } from '../procedure/kit-sheet';
@@ -10,7 +7,11 @@ import { isPhase, type Phase, type Place } from '../procedure/phase';
 import { currentAct } from '../procedure/plan';
 import type { Act } from '../procedure/step';
 import type { BatchEvent, EventOf, EventType } from './batch-event';
+import { corrected, instrumentFrom } from './corrected';
 import { extended, paused, resumed, secondsRun, started } from './clock';
+
+/** Why the ledger changes when the wine is measured anew. */
+const CAUSES = { must: 'must', wine: 'lees', room: 'drawn off' } as const;
 
 /** What a sample takes from the batch when it does not go back. Litres; a jar of the usual size. */
 const SAMPLE_LITRES = 0.15;
@@ -21,10 +22,10 @@ export function record(sheet: KitSheet, facts: Facts, place: Place, event: Batch
   const dated: Facts = { ...facts, now, entries: facts.entries + 1 };
   const act = isPhase(place) ? currentAct(place, sheet, dated) : undefined;
   const fold = FOLDS[event.type] as Fold<EventType> | undefined;
-  return fold ? fold({ facts: dated, act, phase: place as Phase }, event) : dated;
+  return fold ? fold({ sheet, facts: dated, act, phase: place as Phase }, event) : dated;
 }
 
-type Open = { facts: Facts; act: Act | undefined; phase: Phase };
+type Open = { sheet: KitSheet; facts: Facts; act: Act | undefined; phase: Phase };
 type Fold<Type extends EventType> = (open: Open, event: EventOf<Type>) => Facts;
 
 const FOLDS: { [Type in EventType]?: Fold<Type> } = {
@@ -38,7 +39,8 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
   'litres measured': litresMeasured,
   'bottles counted': ({ facts }, { act, bottles, closures, threaded }) =>
     done({ ...facts, bottles: { bottles, closures, threaded } }, act),
-  'filled counted': ({ facts }, { act, filled }) => done({ ...facts, filled }, act),
+  'filled counted': ({ facts, sheet }, { act, filled }) =>
+    done(inLedger({ ...facts, filled }, 'bottled', (-filled * sheet.bottle.millilitres) / 1000), act),
   'temperature taken': ({ facts }, { act, celsius }) =>
     done(
       { ...facts, temperatures: [...facts.temperatures, { ...facts.now, entry: facts.entries, celsius }] },
@@ -58,6 +60,22 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
   'clock resumed': ({ facts }, { act, at }) => onClock(facts, act, (clock) => resumed(clock, at)),
   'clock extended': ({ facts }, { act, at, seconds }) =>
     onClock(facts, act, (clock) => extended(clock, seconds, at)),
+  'gap measured': ({ facts }, { act, millimetres }) =>
+    done({ ...facts, gap: { ...facts.now, millimetres } }, act),
+  'sugar tested': ({ facts }, { gramsPerLitre }) => ({
+    ...facts,
+    sugarTests: [...facts.sugarTests, { ...facts.now, gramsPerLitre }],
+  }),
+  overridden: ({ facts }, { question, clause, reason }) => ({
+    ...facts,
+    overrides: [...facts.overrides, { ...facts.now, question, clause, reason }],
+  }),
+  'left out': ({ facts }, { sachet, reason }) => ({
+    ...facts,
+    leftOut: { ...facts.leftOut, [sachet]: reason },
+  }),
+  helped: ({ facts }, { rung }) => ({ ...facts, help: [...facts.help, { ...facts.now, rung }] }),
+  'away planned': ({ facts }, { from, until }) => ({ ...facts, away: [...facts.away, { from, until }] }),
   'gate passed': ({ facts }, { gate, rules, readings }) => ({
     ...facts,
     passed: { ...facts.passed, [gate]: { ...facts.now, rules, readings } },
@@ -68,6 +86,7 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
   }),
   'reading struck': ({ facts }, { entry }) => ({
     ...facts,
+    struckAt: { ...facts.struckAt, [entry]: facts.now.at },
     readings: facts.readings.map((reading) =>
       reading.entry === entry ? { ...reading, struck: true } : reading,
     ),
@@ -91,7 +110,8 @@ function actDone({ facts, act, phase }: Open, event: EventOf<'act done'>): Facts
   if (act?.kind === 'stir') return stirred(after, act.id, event);
   if (act?.kind === 'add') return added(after, act, phase);
   if (act?.step === 'draw reserve') return inLedger(after, 'reserve drawn', 0 - (act.litres ?? 0));
-  return act?.step === 'return reserve' ? inLedger(after, 'reserve returned', act.litres ?? 0) : after;
+  if (act?.step === 'return reserve') return inLedger(after, 'reserve returned', act.litres ?? 0);
+  return act?.step === 'add held-back water' ? inLedger(after, 'must', act.litres ?? 0) : after;
 }
 
 function stirred(facts: Facts, act: string, { at }: EventOf<'act done'>): Facts {
@@ -116,16 +136,9 @@ function litresMeasured({ facts, act }: Open, event: EventOf<'litres measured'>)
   const after = done(facts, event.act);
   const of = act?.kind === 'litres' ? act.of : undefined;
   if (of === 'brim') return { ...after, brim: event.litres };
+  if (of === 'vessel') return { ...after, vessel: event.litres };
   if (of === 'top-up') return event.litres > 0 ? inLedger(after, 'top-up', event.litres) : after;
-  return inLedger(after, of === 'must' ? 'must' : 'lees', event.litres - litresNow(facts));
-}
-
-/** Plain water read through the same correction: what it shows above or below 1.0000 is the instrument's own error. */
-function instrumentFrom(event: EventOf<'instrument checked'>): Instrument {
-  const { division, calibratedAt, waterReading, waterCelsius } = event;
-  const reading = relativeDensity(waterReading);
-  const water = correctHydrometer({ reading, celsius: waterCelsius, calibratedAt });
-  return { division, calibratedAt, offset: (asGravity(water) - 10_000) as Gravity };
+  return inLedger(after, CAUSES[of ?? 'wine'], event.litres - litresNow(facts));
 }
 
 function readingTaken({ facts }: Open, event: EventOf<'reading taken'>): Facts {
@@ -136,7 +149,7 @@ function readingTaken({ facts }: Open, event: EventOf<'reading taken'>): Facts {
     entry: facts.entries,
     takenAt: event.takenAt ?? event.at,
     read: event.reading,
-    gravity: corrected(event, instrument),
+    gravity: corrected(event, instrument, facts),
     sample: event.sampleCelsius,
     wine: event.wineCelsius,
     degassed: event.degassed,
@@ -147,15 +160,6 @@ function readingTaken({ facts }: Open, event: EventOf<'reading taken'>): Facts {
   const known: Facts = { ...facts, readings: [...facts.readings, reading] };
   const poured = event.returned ? known : inLedger(known, 'sample', -SAMPLE_LITRES);
   return event.act === undefined ? poured : answered(poured, event.act);
-}
-
-/** What the glass showed, brought to 20/20 °C for this instrument and rounded once. */
-export function corrected(
-  event: Pick<EventOf<'reading taken'>, 'reading' | 'sampleCelsius'>,
-  { calibratedAt, offset }: Instrument,
-): Gravity {
-  const reading = relativeDensity((event.reading - offset) as Gravity);
-  return asGravity(correctHydrometer({ reading, celsius: event.sampleCelsius, calibratedAt }));
 }
 
 function answered(facts: Facts, act: string): Facts {

@@ -13,6 +13,7 @@ export const REMEDIES = [
   { gate: 'proving still', clause: 'still-moving', to: 'ferment' },
   { gate: 'proving still', clause: 'gassy', to: 'degas' },
   { gate: 'proving still', clause: 'no-baseline', to: 'top up' },
+  { gate: 'proving still', clause: 'dryness-in-doubt', to: 'top up' },
 ] as const satisfies readonly Remedy[];
 
 /** The ways back from one gate for the clauses that failed. */

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import hedgeLantern from '../../src/procedure/kits/hedge-lantern.json' with { type: 'json' };
 import { expect, test } from './fixtures';
@@ -203,61 +202,4 @@ test('a fault of ours is one calm sentence, and everything goes on', async ({ pa
   await page.getByRole('button', { name: 'Put this message away' }).click();
   await page.getByRole('link', { name: 'Start a batch' }).click();
   await expect(heading(page)).toHaveText('Start a batch');
-});
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`each screen is sound to axe, by ${colorScheme}`, async ({ page }) => {
-    test.slow();
-    await page.emulateMedia({ colorScheme });
-    const sound = async (screen: string) => {
-      await expect(heading(page)).toBeVisible();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => ({ screen, id, at: nodes.map(({ html }) => html) }))).toEqual(
-        [],
-      );
-    };
-    await sound('opening, empty');
-    await begin(page);
-    await firstAct(page);
-    const { hash } = new URL(page.url());
-    for (const address of [
-      '#/',
-      '#/start',
-      `${hash}/journal`,
-      '#/settings',
-      '#/help',
-      '#/safety',
-      '#/nowhere',
-    ]) {
-      await page.goto(`/${address}`);
-      if (address === '#/start') await page.getByRole('radio', { name: /Hedge Lantern/ }).check();
-      for (const fold of await page.locator('summary').all()) await fold.click();
-      await sound(address);
-    }
-  });
-
-test('the safety card prints in black on white, without what is only for the screen', async ({ page }) => {
-  await page.goto('/#/safety');
-  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-  await expect(page.getByText('this is guidance, not a licence')).toBeVisible();
-  await expect(page.getByText('If none of it left that room')).toBeVisible();
-  await expect(page.getByRole('button', { name: 'print this card' })).toBeHidden();
-  await expect(page.getByRole('navigation')).toBeHidden();
-  const { background, ink } = await page.evaluate(() => {
-    const { backgroundColor, color } = getComputedStyle(document.documentElement);
-    return { background: backgroundColor, ink: color };
-  });
-  expect({ background, ink }).toEqual({ background: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)' });
-});
-
-test('no screen scrolls sideways at 320 pixels', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 640 });
-  for (const address of ['#/', '#/start', '#/settings', '#/help', '#/safety', '#/nowhere']) {
-    await page.goto(`/${address}`);
-    await expect(heading(page)).toBeVisible();
-    const over = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect({ address, over }).toEqual({ address, over: 0 });
-  }
 });

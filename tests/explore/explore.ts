@@ -1,5 +1,4 @@
 import { isEnd } from '../../src/procedure/phase';
-import type { KitSheet } from '../../src/procedure/kit-sheet';
 import { Maker } from '../story/maker';
 import { movesAt } from './moves';
 import { stateKey } from './state-key';
@@ -15,7 +14,7 @@ export type Rule = (maker: Maker) => string | undefined;
  * Breadth first through every state that the moves reach from a start, each abstract state visited once, with at most so
  * many corrections a path. `rule` is asked at each. A state without any way on is stuck.
  */
-export function explore(sheet: KitSheet, start: Maker, mostCorrections: number, rule: Rule): Explored {
+export function explore(start: Maker, mostCorrections: number, rule: Rule): Explored {
   const seen = new Set<string>();
   const found = { states: 0, transitions: 0, places: new Set<string>(), stuck: [] as string[], broken: [] as string[] };
   let frontier: Node[] = [{ maker: start, story: [], corrections: 0 }];

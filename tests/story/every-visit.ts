@@ -1,5 +1,6 @@
 import { nextFreeHour } from '../../src/domain/calendar';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
+import { followByEar } from './follow-by-ear';
 import { Maker } from './maker';
 import { Play } from './play';
 
@@ -12,7 +13,7 @@ export async function everyVisit(sheet: KitSheet): Promise<Visit[]> {
   while (maker.place !== 'finished' && visits.length < 60) {
     const place = maker.place;
     const play = Play.with(maker);
-    await play.follows();
+    await followByEar(play);
     play.close();
     visits.push({ title: `${String(visits.length + 1).padStart(2, '0')} ${place}`, script: play.script });
     const back = play.comesBack;

@@ -101,6 +101,7 @@ export class Maker {
       wineCelsius: this.wine.celsius as Celsius,
       degassed: true,
       returned: true,
+      confirmed: true,
       ...overrides,
     });
   }
@@ -144,6 +145,8 @@ export class Maker {
         });
       case 'litres':
         return this.report({ type: 'litres measured', how, act: act.id, litres: this.litres(act) });
+      case 'gap':
+        return this.report({ type: 'gap measured', how, act: act.id, millimetres: act.atMost });
       case 'bottles':
         return this.report({
           type: 'bottles counted',

@@ -3,7 +3,6 @@ import type { GuideReport } from '../../src/guide/guide-events';
 import type { GuideText, Words } from '../../src/guide/guide-text';
 import { lead, type Lead } from '../../src/guide/lead';
 import { situationOf } from '../../src/guide/situation-of';
-import { isTyped } from '../../src/guide/touches';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
 import type { Place } from '../../src/procedure/phase';
 import { en } from '../../src/text/en';
@@ -23,10 +22,14 @@ import { SimulatedClock } from './simulated-clock';
 const text: GuideText = { ...en, guide };
 export const words: Words = {
   text,
-  formats: formatsFor({ preferences: { volume: 'litres', temperature: '°C' }, language: 'en', timeZone: 'UTC' }),
+  formats: formatsFor({
+    preferences: { volume: 'litres', temperature: '°C' },
+    language: 'en',
+    timeZone: 'UTC',
+  }),
 };
 
-const TICK = 250;
+export const TICK = 250;
 /** Seconds that a maker thinks, or is at it, before the answer. */
 const THINKS = 2;
 
@@ -97,10 +100,15 @@ export class Play {
 
   #take(report: GuideReport): Problem | undefined {
     this.maker.now = { ...this.maker.now, at: this.clock.now() };
-    const full = (report.type === 'gate passed' ? { ...report, rules: RULES, readings: [] } : report) as Report;
+    const full = (
+      report.type === 'gate passed' ? { ...report, rules: RULES, readings: [] } : report
+    ) as Report;
     const problem = this.maker.report(full);
     const about = 'act' in report ? report.act : 'gate' in report ? report.gate : undefined;
-    this.#write('Batch', [problem ? `refused (${problem.code})` : report.type, ...(about ? [about] : [])].join(', '));
+    this.#write(
+      'Batch',
+      [problem ? `refused (${problem.code})` : report.type, ...(about ? [about] : [])].join(', '),
+    );
     if (!problem) this.#tell(this.#lead);
     return problem;
   }
@@ -166,15 +174,6 @@ export class Play {
     return made[0] as GuideReport;
   }
 
-  /** Answers as a careful maker would until there is nothing to do for now. */
-  async follows(until: Place = 'finished'): Promise<this> {
-    for (let turn = 0; this.maker.place !== until && turn < 400; turn += 1) {
-      await this.hearsOut();
-      if (!(await this.#answersOnce())) return this;
-    }
-    return this.hearsOut();
-  }
-
   /** When it is worth coming back: when the next act is due, or when the gate could open. */
   get comesBack(): Instant | undefined {
     const { next, gate } = this.context.situation ?? {};
@@ -184,45 +183,5 @@ export class Play {
 
   close(): void {
     this.#lead.stop();
-  }
-
-  async #answersOnce(): Promise<boolean> {
-    const { stage, situation } = this.context;
-    const act = situation?.now?.act;
-    if (stage === 'timing') return this.#until(() => this.context.stage !== 'timing');
-    if (stage === 'time up' && act?.step === 'sanitiser contact')
-      return this.#until(() => this.context.stage !== 'time up');
-    if (act && stage === 'acting' && isTyped(act)) return this.#done(this.types(this.card()));
-    if (stage === 'at a gate' && this.#wantsReading()) return this.#done(this.types(this.card()));
-    const command = this.#command();
-    return command !== undefined && this.#done(this.says(command));
-  }
-
-  #wantsReading(): boolean {
-    const { gate } = this.context.situation ?? {};
-    return !!gate && !gate.verdict.open && gate.verdict.because.code === 'no-reading-since-baseline' && (gate.verdict.earliest ?? 0) <= this.clock.now();
-  }
-
-  #command(): Command | undefined {
-    const { stage, situation } = this.context;
-    const act = situation?.now?.act;
-    if (stage === 'warning') return 'ready';
-    if (stage === 'reading back') return 'yes';
-    if (stage === 'time up') return 'done';
-    if (stage === 'held' || stage === 'looking back') return 'go on';
-    if (stage === 'at a gate' && !situation?.asks) return situation?.gate?.verdict.open ? 'go on' : undefined;
-    if (situation?.asks) return situation.asks === 'foam' || situation.asks === 'clear' ? 'yes' : 'no';
-    if (stage !== 'acting') return undefined;
-    return act?.kind === 'stir' || act?.kind === 'timer' ? 'start' : 'done';
-  }
-
-  async #until(over: () => boolean): Promise<boolean> {
-    while (!over()) await this.clock.pass(TICK);
-    return true;
-  }
-
-  async #done(deed: Promise<this>): Promise<boolean> {
-    await deed;
-    return true;
   }
 }

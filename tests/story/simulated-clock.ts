@@ -51,7 +51,9 @@ export class SimulatedClock {
   }
 
   #next(end: number): Alarm | undefined {
-    const [first] = this.#set.filter(({ due }) => due <= end).toSorted((a, b) => a.due - b.due || a.order - b.order);
+    const [first] = this.#set
+      .filter(({ due }) => due <= end)
+      .toSorted((a, b) => a.due - b.due || a.order - b.order);
     return first;
   }
 }

@@ -13,18 +13,22 @@ export type Resting = {
   readings: readonly Reading[];
   judgements: readonly Judgement[];
   now: Moment;
+  /** When the proof of dryness fell into doubt; the baseline must be later, so that a week's rest answers it. */
+  doubtedSince?: Instant | undefined;
 };
 
 const DAYS_APART = 7;
 
 /** Is the wine still? At least a week after the baseline no fall beyond what the scale can show, and no gas. */
-export function wineStill({ baseline, readings, judgements, now }: Resting): Verdict {
+export function wineStill({ baseline, readings, judgements, now, doubtedSince }: Resting): Verdict {
   if (!baseline || baseline.struck) return verdictOn([{ code: 'no-baseline' }]);
   const ready = hoursAfter(baseline.takenAt, DAYS_APART * 24);
   const later = standing(readings).filter(({ takenAt, backDated }) => takenAt >= ready && !backDated);
   const gas = gasGone(judgements, ready);
   return verdictOn(
     [
+      doubtedSince !== undefined &&
+        baseline.takenAt <= doubtedSince && { code: 'dryness-in-doubt', since: doubtedSince },
       change(
         baseline,
         standing(readings).filter(({ takenAt }) => takenAt > baseline.takenAt),

@@ -11,5 +11,6 @@ import { requireWithin } from './ground/require-within';
  */
 export function alcoholByVolumeFromMass(percentByMass: number): number {
   requireWithin('alcohol by mass', percentByMass, 0, 100);
-  return (percentByMass * ethanolWaterDensity(percentByMass / 100, 20)) / ethanolWaterDensity(1, 20);
+  const percent = (percentByMass * ethanolWaterDensity(percentByMass / 100, 20)) / ethanolWaterDensity(1, 20);
+  return Math.min(percent, 100);
 }

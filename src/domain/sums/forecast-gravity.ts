@@ -38,6 +38,8 @@ type Readings = readonly [ForecastReading, ...ForecastReading[]];
 
 const DAYS_AHEAD = 14;
 const HORIZON = 60;
+/** Less than a minute and a half tells nothing of the pace. */
+const SOME = 0.001;
 /** A standard normal's tenth. */
 const TENTH = 1.2816;
 /** A ferment's pace wanders by this much, and by this share of every change that its warmth has made to it. */
@@ -96,7 +98,7 @@ function asSeen(readings: Readings): [Seen, ...Seen[]] {
 function presentOf(readings: Readings, seen: readonly Seen[]): Present {
   const [last, warm] = [readings.at(-1) ?? readings[0], seen.at(-1)?.warm ?? 0];
   const pace = yeastRate(last.celsius);
-  const change = last.day > 0 ? Math.log((pace * last.day) / warm) : 0;
+  const change = warm > SOME && last.day > SOME ? Math.log((pace * last.day) / warm) : 0;
   return { day: last.day, warm, pace, unsure: Math.hypot(WANDERS, WARMTH_DOUBTED * change) };
 }
 

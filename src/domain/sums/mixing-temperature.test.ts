@@ -24,7 +24,7 @@ test.each([
       [10, 10, 1.33],
       [10, 40, 1],
     ],
-    25.8,
+    26.4,
   ],
   [
     'a litre of boiling water warms a batch by three degrees',

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { readingUncertainty } from './reading-uncertainty';
 
 test.each([
-  [0.001, 0.00044],
-  [0.002, 0.00067],
+  [0.001, 0.00043],
+  [0.002, 0.00066],
 ])('a scale of %d is read to %d', (division, uncertainty) =>
   expect(readingUncertainty({ division })).toBeCloseTo(uncertainty, 5),
 );

@@ -10,7 +10,7 @@ export type Circumstances = { division: number; kelvin?: number; repeats?: numbe
  * Standard uncertainty of one corrected hydrometer reading.
  * Units        SG per division, K and SG in; SG out (one σ).
  * Range        division 0.0001–0.01, kelvin 0–5, repeats 0–0.005.
- * Uncertainty  it is one: 0.00044 on a scale of 0.001, 0.00067 on one of 0.002. An error of the scale itself is not
+ * Uncertainty  it is one: 0.00043 on a scale of 0.001, 0.00066 on one of 0.002. An error of the scale itself is not
  *              in it: the same instrument carries it into every reading.
  * Errors       RangeError outside the range.
  * Source       JCGM 100 (GUM): a rectangular division, thermometer and repeatability in quadrature (from memory).

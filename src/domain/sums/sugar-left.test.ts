@@ -3,10 +3,10 @@ import { simulatedFerment } from '../simulated-ferment';
 import { sugarLeft } from './sugar-left';
 
 test.each([
-  [1.09, 218, 4],
-  [1.05, 128, 4],
-  [1.01, 40, 4],
-  [0.996, 9, 4],
+  [1.09, 218, 5],
+  [1.05, 128, 5],
+  [1.01, 40, 5],
+  [0.996, 9, 5],
 ])('from 1.090, %d holds about %d g/L, give or take %d', (now, sugar, by) => {
   const { value, high } = sugarLeft({ start: 1.09, now });
   expect(value).toBeCloseTo(sugar, -0.3);

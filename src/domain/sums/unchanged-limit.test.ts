@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { asGravity } from '../gravity';
-import { resolutionOf } from '../reading';
+import { resolutionOf, type Reading } from '../reading';
 import { unchangedLimit } from './unchanged-limit';
 
 test.each([
@@ -15,5 +15,5 @@ test.each([
   [0.001, 10],
   [0.002, 20],
 ] as const)('on a scale of %d it is what the gates go by', (scale, division) =>
-  expect(asGravity(unchangedLimit(scale))).toBe(resolutionOf([{ division }])),
+  expect(asGravity(unchangedLimit(scale))).toBe(resolutionOf([{ division } as Reading])),
 );

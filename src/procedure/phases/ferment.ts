@@ -1,6 +1,8 @@
 import { hoursAfter, onDay } from '../../domain/calendar';
+import { heldBack } from '../../domain/gates/box-complete';
 import { standing } from '../../domain/reading';
-import { addingActsFor, base, toDo } from '../act';
+import type { Litres } from '../../domain/unit';
+import { addingActsFor, base, toDo, toDoWith } from '../act';
 import type { Facts } from '../facts';
 import { judge } from '../judge';
 import type { KitSheet } from '../kit-sheet';
@@ -20,6 +22,7 @@ export function ferment(sheet: KitSheet, facts: Facts): Act[] {
     ...lookForLife(facts),
     ...addingActsFor(sheet, facts, 'ferment'),
     ...readOnTheWay(sheet, facts),
+    ...heldBackWater(sheet, facts),
     ...moveEarly(sheet, facts),
     ...readingsTowardsDry(sheet, facts),
   ];
@@ -57,6 +60,12 @@ function readOnTheWay(sheet: KitSheet, facts: Facts): Act[] {
     (reading) => (dayOf(facts, momentOf(reading)) ?? 0) >= FIRST_READING_DAY,
   );
   return [{ ...base(facts, 'read on the way'), kind: 'reading', due, done }];
+}
+
+/** The water that mixing day held back for foam goes in once the foam is down. */
+function heldBackWater({ batchLitres }: KitSheet, facts: Facts): Act[] {
+  const litres = heldBack(facts.brim, batchLitres as Litres);
+  return litres > 0 ? [toDoWith(facts, 'add held-back water', litres)] : [];
 }
 
 /** Read day by day until the sheet's gravity is reached, then leave the thick lees behind. */

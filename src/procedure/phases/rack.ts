@@ -12,9 +12,20 @@ export const rack = (sheet: KitSheet, facts: Facts): Act[] => [
     : [toDo(facts, sheet.sediment === 'stir up' ? 'stir up sediment' : 'leave sediment')]),
 ];
 
+/** The move before bottling goes into bottles the same day: nobody needs to know what that vessel holds. */
+const LAST_MOVE = 3;
+
+const measureVessel = (facts: Facts, nth: number): Act => ({
+  ...base(facts, 'measure vessel', nth),
+  kind: 'litres',
+  of: 'vessel',
+  suggested: litresNow(facts),
+});
+
 /** From one vessel to another: clean gear again, siphon, and a look at how much arrived. */
 export const movingActs = (facts: Facts, nth: number): Act[] => [
   toDo(facts, 'sanitise again', nth),
+  ...(nth === LAST_MOVE ? [] : [measureVessel(facts, nth)]),
   toDo(facts, 'siphon off', nth),
   { ...base(facts, 'measure wine', nth), kind: 'litres', of: 'wine', suggested: litresNow(facts) },
 ];

@@ -1,7 +1,11 @@
 import { addingActsFor, base, toStir } from '../act';
-import type { Facts } from '../facts';
+import { foamRoomWanted } from '../../domain/gates/room-for-foam';
+import type { Litres } from '../../domain/unit';
+import { isIn, litresNow, type Facts } from '../facts';
+import { judge } from '../judge';
 import type { KitSheet } from '../kit-sheet';
 import { stabilisersOf } from '../limits';
+import { vesselNow } from '../selections';
 import type { Act } from '../step';
 import { stirsOutGas } from './degas';
 
@@ -11,10 +15,23 @@ import { stirsOutGas } from './degas';
  */
 export const stabilise = (sheet: KitSheet, facts: Facts): Act[] => [
   ...(sheet.degas.first ? stirsOutGas(sheet, facts) : []),
+  ...roomForFoam(sheet, facts),
   ...knocks(sheet, facts),
   ...(stabilisersOf(sheet).length > 0 ? [inHand(sheet, facts)] : []),
   ...addingActsFor(sheet, facts, 'stabilise', { check: 'may stabilise', sealed: true }),
 ];
+
+/** Some of the wine is drawn off where the ledger sees no room for foam, and what stays is measured. */
+function roomForFoam(sheet: KitSheet, facts: Facts): Act[] {
+  if (stabilisersOf(sheet).some(({ id }) => isIn(facts, id)) || judge('room for foam', sheet, facts).open)
+    return [];
+  const wine = litresNow(facts);
+  const suggested = Math.max(0, (vesselNow(facts) ?? wine) - foamRoomWanted(wine)) as Litres;
+  const nth = facts.ledger.filter(({ cause }) => cause === 'drawn off').length + 1;
+  return [
+    { ...base(facts, 'make room for foam', nth), kind: 'litres', of: 'room', suggested, litres: suggested },
+  ];
+}
 
 function knocks(sheet: KitSheet, facts: Facts): Act[] {
   const answers = facts.judgements.filter(({ what }) => what === 'rush');

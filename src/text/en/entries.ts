@@ -1,3 +1,4 @@
+import type { Rung } from '../../procedure/facts';
 import type { BatchEvent, EventOf, EventType } from '../../workflow/batch-event';
 import type { EntryWords } from '../entry-words';
 
@@ -12,6 +13,13 @@ const numbered = (entries: readonly number[], { formats, reading }: EntryWords):
       return known ? `${formats.gravity(known.gravity)} (entry ${String(entry)})` : `entry ${String(entry)}`;
     }),
   );
+
+const rungs: Record<Rung, string> = {
+  'read again': 'it was read again, and its warmth too',
+  warmed: 'it was warmed by two or three degrees',
+  roused: 'the yeast was stirred up',
+  'fresh starter': 'a fresh, working starter went in',
+};
 
 /** A journal's lines, one for each type of event. */
 const lines: { [Type in EventType]: Line<Type> } = {
@@ -39,6 +47,15 @@ const lines: { [Type in EventType]: Line<Type> } = {
       readings.length > 0 ? `, on ${numbered(readings, words)}` : ''
     }.`,
   'sent back': (event, words) => words.back(event),
+  'gap measured': ({ millimetres }, { formats }) =>
+    `From the wine to the stopper: ${formats.count(millimetres)} mm.`,
+  'sugar tested': ({ gramsPerLitre }, { formats }) =>
+    `The sugar test showed ${formats.grams(gramsPerLitre)} in a litre.`,
+  overridden: ({ clause, reason }) => `Let through although “${clause.replaceAll('-', ' ')}”: ${reason}`,
+  'left out': ({ sachet, reason }, words) => `Left out: “${words.sachet(sachet)}”. ${reason}`,
+  helped: ({ rung }) => `Help for a stuck wine: ${rungs[rung]}.`,
+  'away planned': ({ from, until }, { formats }) =>
+    `Away from ${formats.date(from)} until ${formats.date(until)}.`,
   'reading struck': ({ entry, reason }) => `The reading of entry ${String(entry)} was struck: ${reason}`,
   noted: ({ text }) => `Note: ${text}`,
   ended: ({ end, reason }, words) => `${words.place(end)}: ${reason}`,

@@ -51,7 +51,9 @@ const within: Partial<Record<StepId, readonly string[]>> = {
   'draw reserve': ['reserve jar with its airlock'],
   'knock the surface': ['long spoon', 'cloths'],
   'stir out gas': ['long spoon', 'cloths'],
+  'make room for foam': ['clean jar with a lid'],
   'take wine temperature': ['thermometer'],
+  'measure gap': ['ruler'],
   'return reserve': ['reserve jar'],
   'top up': ['something to top up with'],
   'leave to clear': ['stopper and airlock'],
@@ -73,6 +75,10 @@ const touches: Partial<Record<StepId, string>> = {
   'read for the move': 'a reading',
   'read towards dry': 'a reading',
   'measure wine': 'how much wine there is',
+  'measure vessel': 'the size of the second vessel',
+  'make room for foam': 'what you drew off',
+  'warm for the gas': 'the warmth of the wine',
+  'measure gap': 'the gap below the stopper',
   'take wine temperature': 'the warmth of the wine',
   'top up': 'what you topped up with',
   'read baseline': 'the baseline',
@@ -137,6 +143,7 @@ export const guide = {
     missing: (names: string) => `Not found: ${names}.`,
     water: (gravity: string, celsius: string) => `${capital(gravity)}, in water at ${celsius}.`,
     litres: (litres: string) => `${litres}.`,
+    millimetres: (count: string) => `${count} millimetres.`,
     celsius: (celsius: string) => `${celsius}.`,
     bottles: (formats: Formats, bottles: number, closures: number, threaded: boolean) =>
       `${counted(formats, bottles, 'bottle')} and ${counted(formats, closures, 'closure')}, ${threaded ? 'with' : 'without'} a screw thread.`,
@@ -183,7 +190,8 @@ export const guide = {
   },
 
   readCard: 'Take the sample, and type what you read, with dry hands.',
-  wentWrong: 'Stop, and put down what you hold. Nothing that you recorded is lost. Choose on the screen what happened.',
+  wentWrong:
+    'Stop, and put down what you hold. Nothing that you recorded is lost. Choose on the screen what happened.',
   soundGone: {
     'no voice': 'This device has no voice: read along, and listen for the tones.',
     'voice stuck': 'The voice of this device hangs: from here on, read along.',

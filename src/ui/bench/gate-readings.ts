@@ -56,5 +56,5 @@ export function bandAt(gate: Gate, sheet: KitSheet, facts: Facts): Band | undefi
   if (gate !== 'proving still' || !baseline) return undefined;
   const resolution = resolutionOf(sinceBaseline(facts));
   const around = (by: number) => (baseline.gravity + by) as Gravity;
-  return { kind: 'baseline', highest: around(resolution), lowest: around(-resolution) };
+  return { kind: 'baseline', highest: around(resolution), lowest: around(0 - resolution) };
 }

@@ -10,6 +10,7 @@ import { actName } from '../act-name';
 export const entryWords = (sheet: KitSheet, facts: Facts, text: Text, formats: Formats): EntryWords => ({
   formats,
   act: (id) => actName(id, sheet, text),
+  sachet: (id) => sheet.sachets.find((sachet) => sachet.id === id)?.printed ?? id,
   gate: (gate) => text.gates[gate].question,
   place: (place) => text.places[place],
   answer: ({ what, yes }) => {

@@ -84,7 +84,7 @@ describe('with batches', () => {
   test('one whose journal does not follow names the problem, and can be kept as a file', async () => {
     const broken = at('broken', 'mix');
     const problem = { code: 'journal-gap', entry: 7 } as const;
-    const { onkeep } = show([{ ...broken, problem } as Shelved], NOW);
+    const { onkeep } = show([{ ...broken, problem }], NOW);
     expect(screen.getByRole('alert')).toHaveTextContent('Entry 7 of the record is missing.');
     await userEvent.click(screen.getByRole('button', { name: 'Keep it as a file' }));
     expect(onkeep).toHaveBeenCalledExactlyOnceWith('broken');

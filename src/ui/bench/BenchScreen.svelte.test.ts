@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { before, benchOf, fruitWine } from '../../../tests/story/bench.svelte';
+import { Maker } from '../../../tests/story/maker';
+
+const bench = (act: string) => benchOf(before(act));
+
+describe('an act', () => {
+  test('says where we are, and has the focus on its words', () => {
+    const { heading, getByText } = bench('pour juice 1');
+    expect(heading()).toBe('Pour the juice into the vessel.');
+    expect(document.activeElement?.textContent).toBe('Pour the juice into the vessel.');
+    expect(getByText('act 4 of 8')).toBeInTheDocument();
+  });
+
+  test('is done at one press, and the next takes the focus', async () => {
+    const { press, reports, heading } = bench('pour juice 1');
+    await press('that is done');
+    expect(reports).toEqual([{ type: 'act done', how: 'touch', act: 'pour juice 1' }]);
+    expect(document.activeElement?.textContent).toBe(heading());
+    expect(heading()).not.toBe('Pour the juice into the vessel.');
+  });
+
+  test('warns before its words, in the order of the page', () => {
+    const { getByText, getByRole } = bench('pour juice 1');
+    const warning = getByText('Before you start');
+    expect(warning.compareDocumentPosition(getByRole('heading', { level: 1 }))).toBe(
+      Node.DOCUMENT_POSITION_FOLLOWING,
+    );
+  });
+
+  test('tells why when asked, and Escape closes it', async () => {
+    const { press, user, queryByRole } = bench('pour juice 1');
+    await press('why is that');
+    expect(queryByRole('heading', { name: 'Why is that?' })).toBeInTheDocument();
+    await user.keyboard('{Escape}');
+    expect(queryByRole('heading', { name: 'Why is that?' })).not.toBeInTheDocument();
+  });
+
+  test('shows what the instructor hung on it', () =>
+    expect(benchOf(new Maker(fruitWine)).getByText(/two sorbate sachets in this box/)).toBeInTheDocument());
+
+  test('keeps the focus where it is while seconds pass', () => {
+    const { later, pad } = bench('pour juice 1');
+    pad('why is that').focus();
+    later(5);
+    expect(document.activeElement).toBe(pad('why is that'));
+  });
+});
+
+describe('keys', () => {
+  test.each(['[Space]', '[Enter]', '[PageDown]'])('%s presses the main pad', async (key) => {
+    const { user, reports } = bench('pour juice 1');
+    await user.keyboard(key);
+    expect(reports).toEqual([{ type: 'act done', how: 'key', act: 'pour juice 1' }]);
+  });
+
+  test('numbers press the pads in their order', async () => {
+    const { user, ongonewrong } = bench('pour juice 1');
+    await user.keyboard('3');
+    expect(ongonewrong).toHaveBeenCalledOnce();
+  });
+
+  test('typed into a field belong to the field', async () => {
+    const { user, reports, type, getByLabelText } = bench('measure brim 1');
+    await type(/full to the brim/, '30');
+    await user.keyboard('2 ');
+    expect(getByLabelText(/full to the brim/)).toHaveValue('302 ');
+    expect(reports).toEqual([]);
+  });
+
+  test('never press a pad that is held', async () => {
+    const { user, reports } = benchOf(tooSmall());
+    await user.keyboard('[Space]');
+    expect(reports).toEqual([]);
+  });
+});
+
+/** A maker whose vessel holds no more than the batch. */
+function tooSmall() {
+  const maker = before('measure brim 1');
+  maker.report({ type: 'litres measured', how: 'touch', act: 'measure brim 1', litres: 23 as never });
+  return maker;
+}
+
+test('an act whose check is shut gives the reason and cannot be done', () => {
+  const { pad, getByText } = benchOf(tooSmall());
+  expect(getByText('Held for now')).toBeInTheDocument();
+  expect(getByText(/23 litres/)).toBeInTheDocument();
+  expect(pad('that is done')).toBeDisabled();
+});
+
+describe('an act that is not due yet', () => {
+  const waiting = () => {
+    const maker = before('look for life 1');
+    return benchOf(maker);
+  };
+
+  test('shows what comes next, when, and what may be done meanwhile', () => {
+    const { heading, getByText } = waiting();
+    expect(heading()).toBe('Next, tomorrow');
+    expect(getByText(/Sunday 4 May, about/)).toBeInTheDocument();
+    expect(getByText(/Keep it warm and closed/)).toBeInTheDocument();
+  });
+
+  test('takes a reading at any time in ferment, and none that was cancelled', async () => {
+    const { press, heading, reports } = waiting();
+    await press('new reading');
+    expect(heading()).toBe('A new reading');
+    await press('one step back');
+    expect(heading()).toBe('Next, tomorrow');
+    expect(reports).toEqual([]);
+  });
+
+  test('becomes the act when its time comes', () => {
+    const { later, heading } = waiting();
+    later(24 * 3600);
+    expect(heading()).not.toContain('Next');
+  });
+});
+
+describe('an end', () => {
+  test('is folded away, wants a reason, and warns whoever goes on alone', async () => {
+    const { user, reports, press, getByRole, getByLabelText, getByText, heading } = bench('pour juice 1');
+    await user.click(getByText('End this batch'));
+    await press('end this batch');
+    expect(reports).toEqual([]);
+    await user.click(getByRole('radio', { name: 'I go on without the guide' }));
+    expect(getByText(/Keep it cold, upright and contained/)).toBeInTheDocument();
+    await user.type(getByLabelText('Why, in your words'), 'moving house');
+    await press('end this batch');
+    expect(reports).toEqual([{ type: 'ended', how: 'touch', end: 'left the guide', reason: 'moving house' }]);
+    expect(heading()).toBe('Went on without the guide');
+  });
+});
+
+test('leaves and opens the journal', async () => {
+  const { press, onleave, onjournal } = bench('pour juice 1');
+  await press('all batches');
+  await press('journal');
+  expect([onleave.mock.calls.length, onjournal.mock.calls.length]).toEqual([1, 1]);
+});

@@ -1,0 +1,129 @@
+import { describe, expect, test } from 'vitest';
+import type { Gravity } from '../../domain/gravity';
+import type { Celsius } from '../../domain/unit';
+import { benchOf, fruitWine } from '../../../tests/story/bench.svelte';
+import { Maker } from '../../../tests/story/maker';
+
+const finished = () => new Maker(fruitWine).goTo('proving dry');
+
+/** The last reading is one of a wine that still ferments. */
+function fermenting() {
+  const maker = finished();
+  maker.wait(1).read({ reading: 10_100 as Gravity });
+  return maker;
+}
+
+describe('a shut gate', () => {
+  test('says not yet, the reason, the earliest time, and what to do tonight', () => {
+    const { heading, getByText } = benchOf(fermenting());
+    expect(heading()).toBe('Not yet.');
+    expect(getByText(/The wine reads 1.010/)).toBeInTheDocument();
+    expect(getByText('Earliest').nextElementSibling?.textContent.trim()).toMatch(
+      /^\w+day \d+ May, about \d\d:\d\d$/,
+    );
+    expect(getByText('Tonight').nextElementSibling).toHaveTextContent(/No stabiliser/);
+  });
+
+  test('lists every other clause that fails', () =>
+    expect(
+      benchOf(fermenting()).getByText('Also').nextElementSibling?.querySelectorAll('li').length,
+    ).toBeGreaterThan(0));
+
+  test('cannot be gone through, by press or by key', async () => {
+    const { pad, user, reports } = benchOf(fermenting());
+    expect(pad('go on now')).toBeDisabled();
+    await user.keyboard('2');
+    expect(reports).toEqual([]);
+  });
+
+  test('draws the readings and says of each how it counts', () => {
+    const maker = fermenting();
+    maker.wait(1).read({ wineCelsius: 15 as Celsius });
+    const { getByRole, getByText } = benchOf(maker);
+    expect(getByRole('img', { name: /Number line with 5 readings/ })).toBeInTheDocument();
+    expect(getByText(/not counted: the wine was cold/)).toBeInTheDocument();
+  });
+});
+
+describe('an open gate', () => {
+  test('says so, and goes on with the readings that were counted', async () => {
+    const maker = finished();
+    const { heading, press, reports } = benchOf(maker);
+    expect(heading()).toBe('It is finished.');
+    const [first, last] = maker.facts.readings.slice(-2).map(({ entry }) => entry);
+    await press('go on now');
+    expect(reports).toEqual([
+      { type: 'gate passed', how: 'touch', gate: 'proving dry', rules: 1, readings: [first, last] },
+    ]);
+    expect(heading()).not.toBe('It is finished.');
+  });
+
+  test('is the space bar’s', async () => {
+    const { user, reports } = benchOf(finished());
+    await user.keyboard('[Space]');
+    expect(reports).toMatchObject([{ type: 'gate passed', how: 'key' }]);
+  });
+});
+
+describe('a reading that was wrong', () => {
+  test('is struck with a typed reason, and never without one', async () => {
+    const maker = fermenting();
+    const { entry } = maker.facts.readings.at(-1)!;
+    const { press, type, reports, heading, getByText } = benchOf(maker);
+    await press(/That reading was wrong: 1.010/);
+    await press('strike this reading');
+    expect(reports).toEqual([]);
+    await type('What was wrong with it?', 'another jar');
+    await press('strike this reading');
+    expect(reports).toEqual([{ type: 'reading struck', how: 'touch', entry, reason: 'another jar' }]);
+    expect(getByText(/struck: it was wrong/)).toBeInTheDocument();
+    expect(heading()).toBe('It is finished.');
+  });
+});
+
+describe('a new reading at the gate', () => {
+  test('is judged as soon as it is taken', async () => {
+    const { press, type, user, getAllByRole, heading, reports } = benchOf(finished());
+    await press('new reading');
+    await type('Warmth of the sample', '20');
+    await type('What the hydrometer shows', '1,004');
+    await type('Warmth of the wine itself', '21');
+    for (const yes of getAllByRole('radio', { name: 'Yes' })) await user.click(yes);
+    await press('read it back');
+    await press('yes it is');
+    expect(reports).toMatchObject([
+      { type: 'reading taken', reading: 10_040, degassed: true, returned: true },
+    ]);
+    expect(reports[0]).not.toHaveProperty('act');
+    expect(heading()).toBe('Not yet.');
+  });
+});
+
+describe('the gas gate', () => {
+  const gassy = () => new Maker(fruitWine).goTo('proving gas-free');
+
+  test('takes shake tests and opens after two quiet ones', async () => {
+    const { press, heading, getByText } = benchOf(gassy());
+    expect(heading()).toBe('Not yet.');
+    await press('test for gas');
+    await press('No, the same or less');
+    expect(getByText('One quiet test. One more.')).toBeInTheDocument();
+    await press('test for gas');
+    await press('No, the same or less');
+    expect(heading()).toBe('The gas is out.');
+  });
+
+  test('offers the way back to stirring after a lively one', async () => {
+    const { press, reports, queryByRole } = benchOf(gassy());
+    expect(queryByRole('button', { name: 'stir out more gas' })).not.toBeInTheDocument();
+    await press('test for gas');
+    await press('Yes, livelier than water');
+    await press('stir out more gas');
+    expect(reports.at(-1)).toEqual({
+      type: 'sent back',
+      how: 'touch',
+      gate: 'proving gas-free',
+      clause: 'gassy',
+    });
+  });
+});

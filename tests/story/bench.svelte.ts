@@ -1,0 +1,63 @@
+import { render } from '@testing-library/svelte';
+import { userEvent } from '@testing-library/user-event';
+import { vi } from 'vitest';
+import { FIRST_PREFERENCES, type Preferences } from '../../src/domain/preferences';
+import type { Instant } from '../../src/domain/unit';
+import { builtInSheets } from '../../src/procedure/kits';
+import type { KitSheet } from '../../src/procedure/kit-sheet';
+import type { Gate } from '../../src/procedure/phase';
+import { en } from '../../src/text/en';
+import { formatsFor } from '../../src/text/formats';
+import type { Report } from '../../src/workflow/batch-event';
+import { Maker } from './maker';
+import BenchScreen from '../../src/ui/bench/BenchScreen.svelte';
+
+/** A sheet with no wine of its own name: a light fruit wine, three stabiliser sachets, sweetened, racked when dry. */
+export const fruitWine = builtInSheets.find(({ id }) => id === 'hedge-lantern') as KitSheet;
+
+/** A maker who stands before an act. */
+export function before(act: string, maker = new Maker(fruitWine)): Maker {
+  for (let steps = 0; maker.act?.id !== act; steps += 1) {
+    const problem = maker.act ? maker.answer() : maker.prove(maker.place as Gate);
+    if (problem ?? steps > 500) throw new Error(`never came to ${act}: ${JSON.stringify(problem)}`);
+  }
+  return maker;
+}
+
+/** The bench in front of a maker: what is reported goes to the real batch, and the screen follows. */
+export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
+  const chosen = { ...FIRST_PREFERENCES, ...preferences };
+  const reports: Report[] = [];
+  const calls = { onleave: vi.fn(), onjournal: vi.fn(), ongonewrong: vi.fn() };
+  const props = $state({
+    snapshot: maker.snapshot,
+    now: maker.now,
+    text: en,
+    formats: formatsFor({ preferences: chosen, language: 'en', timeZone: 'Europe/Berlin' }),
+    preferences: chosen,
+    ...calls,
+    onreport: (report: Report) => {
+      reports.push(report);
+      const problem = maker.report(report);
+      props.snapshot = maker.snapshot;
+      return Promise.resolve(problem);
+    },
+  });
+  const screen = render(BenchScreen, { props });
+  const user = userEvent.setup();
+  return {
+    ...screen,
+    ...calls,
+    user,
+    reports,
+    pad: (name: string | RegExp) => screen.getByRole('button', { name }),
+    press: (name: string | RegExp) => user.click(screen.getByRole('button', { name })),
+    type: (label: string | RegExp, words: string) => user.type(screen.getByLabelText(label), words),
+    heading: () => screen.getByRole('heading', { level: 1 }).textContent,
+    /** The clock moves on, as the app's does. */
+    later: (seconds: number) => {
+      maker.now = { ...maker.now, at: (maker.now.at + seconds * 1000) as Instant };
+      props.now = maker.now;
+    },
+  };
+}
