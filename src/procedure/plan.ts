@@ -40,8 +40,17 @@ const ACTS_OF: Record<Phase, (sheet: KitSheet, facts: Facts) => Act[]> = {
 };
 
 /** The acts of one phase, worked out from the sheet and the facts each time: no list is ever stored. */
-export const plan = (phase: Phase, sheet: KitSheet, facts: Facts): Act[] =>
-  ACTS_OF[phase](inUse(sheet, facts.leftOut), facts).map((act) => notWhileAway(act, facts));
+export function plan(phase: Phase, sheet: KitSheet, facts: Facts): readonly Act[] {
+  const known = planned.get(facts);
+  const acts = known?.sheet === sheet ? known.acts : {};
+  if (known?.sheet !== sheet) planned.set(facts, { sheet, acts });
+  return (acts[phase] ??= ACTS_OF[phase](inUse(sheet, facts.leftOut), facts).map((act) =>
+    notWhileAway(act, facts),
+  ));
+}
+
+/** Facts never change, so what follows from them is worked out once: guards, the fold and the screen ask in turn. */
+const planned = new WeakMap<Facts, { sheet: KitSheet; acts: Partial<Record<Phase, Act[]>> }>();
 
 /** What comes due while the maker is away waits for the first free hour after. */
 function notWhileAway(act: Act, facts: Facts): Act {
