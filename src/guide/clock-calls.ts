@@ -6,8 +6,6 @@ import type { Words } from './guide-text';
 /** Something to call out while a clock runs. */
 type Call = { at: Instant; words: string };
 
-/** Calls that lie further back than this were missed, and would now be wrong. */
-const STALE = 3000;
 /** Clocks shorter than this have no half. */
 const SHORTEST_WITH_HALVES = 40;
 const LAST_SECONDS = 10;
@@ -15,10 +13,10 @@ const SHORTEST_WITH_LAST_SECONDS = 20;
 
 type Running = Extract<Clock, { running: true }>;
 
-/** What falls due on a running clock after one moment and up to another. Nothing of what was slept through. */
+/** What falls due on a running clock after one moment and up to another. */
 export const callsDue = (act: Act, clock: Running, after: Instant, until: Instant, words: Words): string[] =>
   callsOf(act, clock, words)
-    .filter(({ at }) => at > after && at <= until && until - at < STALE)
+    .filter(({ at }) => at > after && at <= until)
     .toSorted((a, b) => a.at - b.at)
     .map((call) => call.words);
 

@@ -16,6 +16,7 @@ export type Formats = {
   spokenCelsius: (celsius: Celsius) => string;
   litres: (litres: Litres) => string;
   grams: (grams: number) => string;
+  millimetres: (millimetres: number) => string;
   bar: (bar: number) => string;
   count: (count: number) => string;
   duration: (seconds: number) => string;
@@ -63,6 +64,7 @@ function quantities(locale: string, words: UnitWords, { volume, temperature }: F
     spokenCelsius: (celsius: Celsius) => `${degrees(celsius)} ${words.degrees[temperature]}`,
     litres: volumes(locale, words, volume),
     grams: plain({ ...long('gram'), maximumFractionDigits: 1 }),
+    millimetres: plain({ ...long('millimeter'), maximumFractionDigits: 0 }),
     bar: (bar: number) => `${tenths(bar < TELLING_BAR ? bar : Math.round(bar))} bar`,
     count: plain({ maximumFractionDigits: 0 }),
   };

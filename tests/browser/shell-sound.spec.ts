@@ -33,6 +33,7 @@ const SCREENS: [screen: string, open: (page: Page) => Promise<unknown>][] = [
 for (const colorScheme of ['light', 'dark'] as const)
   for (const [screen, open] of SCREENS)
     test(`${screen}: sound to axe, by ${colorScheme}`, async ({ page }) => {
+      test.slow();
       await page.emulateMedia({ colorScheme });
       await open(page);
       await expect(heading(page)).toBeVisible();
@@ -45,7 +46,7 @@ test('the safety card prints in black on white, without what is only for the scr
   await page.goto('/#/safety');
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   await expect(page.getByText('this is guidance, not a licence')).toBeVisible();
-  await expect(page.getByText('If none of it left that room')).toBeVisible();
+  await expect(page.getByText('If none of it left a room of 30 cubic metres')).toBeVisible();
   await expect(page.getByRole('button', { name: 'print this card' })).toBeHidden();
   await expect(page.getByRole('navigation')).toBeHidden();
   const { background, ink } = await page.evaluate(() => {

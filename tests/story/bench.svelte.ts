@@ -1,5 +1,6 @@
 import { render } from '@testing-library/svelte';
 import { userEvent } from '@testing-library/user-event';
+import { flushSync } from 'svelte';
 import { vi } from 'vitest';
 import { FIRST_PREFERENCES, type Preferences } from '../../src/domain/preferences';
 import type { Instant } from '../../src/domain/unit';
@@ -57,7 +58,7 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
     /** The clock moves on, as the app's does. */
     later: (seconds: number) => {
       maker.now = { ...maker.now, at: (maker.now.at + seconds * 1000) as Instant };
-      props.now = maker.now;
+      flushSync(() => (props.now = maker.now));
     },
   };
 }

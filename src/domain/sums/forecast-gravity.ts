@@ -102,12 +102,15 @@ function presentOf(readings: Readings, seen: readonly Seen[]): Present {
   return { day: last.day, warm, pace, unsure: Math.hypot(WANDERS, WARMTH_DOUBTED * change) };
 }
 
-/** Most ferments end all but dry; some stick on the way. A start that was missed is taken for a low one. */
+/**
+ * Nearly all ferments end all but dry, as surely as the must's non-sugar, the yeast's by-products and the scale are
+ * known; one in twenty sticks on the way. A start that was missed is taken for a low one.
+ */
 function restsFrom(start: number): [Rest, Rest] {
   const dry = dryGravity(Math.max(start, 1.05));
   return [
-    { mean: dry + 0.001, spread: 0.0025, odds: 0.93 },
-    { mean: dry + 0.025, spread: 0.02, odds: 0.07 },
+    { mean: dry + 0.0005, spread: 0.002, odds: 0.95 },
+    { mean: dry + 0.025, spread: 0.02, odds: 0.05 },
   ];
 }
 

@@ -53,6 +53,14 @@ const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string)
     label: 'What the vessel holds, full to the brim',
     hint: (suggested) => `Foam needs room: about ${suggested} is comfortable for this batch.`,
   },
+  vessel: {
+    label: 'What this vessel holds, full to the brim',
+    hint: (suggested) => `There is ${suggested} of wine to go into it.`,
+  },
+  room: {
+    label: 'How much wine stays in the vessel',
+    hint: (suggested) => `Foam needs room: draw off until about ${suggested} is left.`,
+  },
   must: {
     label: 'Where the surface stands now',
     hint: (suggested) => `The mark for this batch is at ${suggested}.`,
@@ -60,6 +68,14 @@ const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string)
   wine: {
     label: 'How much wine arrived',
     hint: (suggested) => `There was ${suggested} before. What is missing stayed with the sediment.`,
+  },
+  vessel: {
+    label: 'What the second vessel holds, full to the brim',
+    hint: (suggested) => `The wine is about ${suggested}. What is left above it is room for foam.`,
+  },
+  room: {
+    label: 'How much wine is in the vessel now',
+    hint: (suggested) => `Draw off until ${suggested} is left. Keep what you draw off full, airlocked and cool.`,
   },
   'top-up': { label: 'How much you topped up with', hint: () => 'Nothing added counts as 0.' },
 };
@@ -73,6 +89,8 @@ const ways = {
   cloudy: 'leave it to clear',
   'still-moving': 'let it ferment on',
   'no-baseline': 'top up and read again',
+  'dryness-in-doubt': 'top up and read again',
+  'dryness-in-doubt': 'read a new baseline',
 } satisfies Record<WayBack, string>;
 export type WayBack = (typeof REMEDIES)[number]['clause'];
 
@@ -162,12 +180,22 @@ export const bench = {
     corrected: (read: string, sample: string, gravity: string) =>
       `${read} read at ${sample} is ${gravity} at 20 °C.`,
     asRead: (read: string) => `${read}. Right?`,
+    really: (read: string) => `Is it really ${read}?`,
+    doubtful: 'Look again before you say yes',
     spoken: (read: string) => `“${read}”`,
     wineIs: (wine: string) => `The wine itself is at ${wine}.`,
     gassy: 'The gas was not shaken out, so it will be shown but not counted.',
     kept: 'The sample did not go back.',
     earlier: (when: string) => `Taken ${when}.`,
     picture: 'A hydrometer in its jar: read at the flat of the surface, not at the rim that climbs the glass',
+  },
+
+  gap: {
+    label: 'From the surface up to the stopper',
+    hint: (atMost: string) => `The sheet wants ${atMost} or less. Air above the wine turns it brown.`,
+    unit: 'mm',
+    millimetres: (millimetres: string) => `${millimetres} mm`,
+    right: (gap: string) => `${gap}. Right?`,
   },
 
   temperature: {
@@ -178,6 +206,12 @@ export const bench = {
     atLeast: (lowest: string) => `It should be ${lowest} or warmer.`,
   },
   litresRight: (litres: string) => `${litres}. Right?`,
+  gap: {
+    label: 'From the wine up to the stopper',
+    hint: (atMost: string) => `At most ${atMost}: the less air, the better it keeps.`,
+    unit: 'mm',
+    right: (gap: string) => `${gap}. Right?`,
+  },
   filled: {
     label: 'Bottles filled and closed',
     hint: (wanted: string) => `The wine should make about ${wanted}.`,

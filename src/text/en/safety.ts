@@ -36,10 +36,10 @@ export const safety = {
     unit: 'cubic metres',
     hint: 'Length × width × height in metres. A room of 4 by 3 by 2.5 has 30.',
     misread: (given: string) => `“${given}” is not a room’s size. Type cubic metres between 0.5 and 1000.`,
-    gas: (kilograms: string, litres: string) =>
-      `The whole ferment gives off about ${kilograms} kg of carbon dioxide, some ${litres} litres of gas, over one to two weeks.`,
-    share: (percent: string) =>
-      `If none of it left that room, the air would come to ${percent} carbon dioxide.`,
+    gas: (wine: string, kilograms: string, litres: string) =>
+      `${wine}: the whole ferment gives off about ${kilograms} kg of carbon dioxide, some ${litres} litres of gas, over one to two weeks.`,
+    share: (percent: string, cubicMetres: string) =>
+      `If none of it left a room of ${cubicMetres} cubic metres, the air would come to ${percent} carbon dioxide.`,
     limits:
       'From 4 % it is dangerous to life at once; over a working day 0.5 % is the limit. This is an upper bound, not a forecast: any draught carries gas away, so keep one going.',
   },

@@ -16,12 +16,12 @@ const volumes: Record<VolumeUnit, string> = {
 };
 
 const temperatures: Record<TemperatureScale, string> = {
-  '°C': 'Degrees Celsius (°C)',
-  '°F': 'Degrees Fahrenheit (°F)',
+  '°C': 'Celsius (°C)',
+  '°F': 'Fahrenheit (°F)',
 };
 
 const themes: Record<Preferences['theme'], string> = {
-  device: 'As the device has it',
+  device: 'Like the device',
   light: 'Light, for the day',
   dark: 'Dark, for the cellar',
 };

@@ -6,6 +6,7 @@ import BottlesCard from './BottlesCard.svelte';
 import ClockCard from './ClockCard.svelte';
 import DoCard from './DoCard.svelte';
 import FilledCard from './FilledCard.svelte';
+import GapCard from './GapCard.svelte';
 import InstrumentCard from './InstrumentCard.svelte';
 import JudgeCard from './JudgeCard.svelte';
 import LitresCard from './LitresCard.svelte';
@@ -24,6 +25,7 @@ export const CARDS: Cards = {
   reading: ReadingCard,
   temperature: TemperatureCard,
   litres: LitresCard,
+  gap: GapCard,
   bottles: BottlesCard,
   filled: FilledCard,
   account: AccountCard,

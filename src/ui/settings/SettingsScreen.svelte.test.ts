@@ -17,7 +17,7 @@ function show(problem?: Problem) {
 test.each([
   ['US gallons', { volume: 'US gallons' }],
   ['Imperial gallons', { volume: 'imperial gallons' }],
-  ['Degrees Fahrenheit (°F)', { temperature: '°F' }],
+  ['Fahrenheit (°F)', { temperature: '°F' }],
   ['Dark, for the cellar', { theme: 'dark' }],
 ] as const)('choosing “%s” is handed on at once, and nothing else changes', async (name, change) => {
   const onchoose = show();

@@ -1,0 +1,31 @@
+import type { Command } from '../voice/commands';
+
+/** What a key does: the main command, or one by its name. */
+export type Keys = Readonly<Record<string, Command | 'main'>>;
+
+/** Keys as they come from a keyboard, a foot pedal, a slide clicker or an earphone's button. The maker may map others. */
+export const FIRST_KEYS: Keys = {
+  ' ': 'main',
+  Enter: 'main',
+  PageDown: 'main',
+  MediaPlayPause: 'main',
+  MediaPlay: 'main',
+  MediaTrackNext: 'main',
+  PageUp: 'back',
+  Backspace: 'back',
+  MediaTrackPrevious: 'back',
+  r: 'again',
+  l: 'how long',
+};
+
+/** The command of a key, if it is on offer: the first is the main one, and 1 to 9 are the pads in their order. */
+export function commandForKey(
+  key: string,
+  offered: readonly Command[],
+  keys: Keys = FIRST_KEYS,
+): Command | undefined {
+  if (/^[1-9]$/.test(key)) return offered[Number(key) - 1];
+  const wanted = keys[key] ?? keys[key.toLowerCase()];
+  const command = wanted === 'main' ? offered[0] : wanted;
+  return command !== undefined && offered.includes(command) ? command : undefined;
+}
