@@ -1,6 +1,6 @@
 /**
- * Chance that can be repeated: numbers in [0, 1), the same ones for the same seed (mulberry32, Tommy Ettinger, public
- * domain). Below the adapters there is no other chance.
+ * Chance that can be repeated: numbers in [0, 1), the same ones for the same seed (mulberry32, Tommy
+ * Ettinger, public domain). Below the adapters there is no other chance.
  */
 export function randomFrom(seed: number): () => number {
   let state = seed >>> 0;

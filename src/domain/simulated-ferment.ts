@@ -2,7 +2,9 @@ import { randomFrom } from './random-from';
 import { brixFromGravity } from './sums/brix-from-gravity';
 import { tabarie } from './sums/ground/tabarie';
 
-/** What becomes of a simulated batch. Cold: its room is let go cold. Stuck: its yeast dies with sugar left. */
+/**
+ * What becomes of a simulated batch. Cold: its room is let go cold. Stuck: its yeast dies with sugar left.
+ */
 export type FermentKind = 'sound' | 'slow' | 'cold' | 'stuck';
 
 /** An hour of it: days since pitching, SG 20/20, °C of the wine, g/L of sugar left. */
@@ -31,8 +33,9 @@ type Must = {
 type Fate = { must: Must; celsiusOn: (day: number) => number; diesAtSugar: number };
 
 /**
- * A ferment to rehearse or to test with, hour by hour from a seed: yeast grows while there is nutrient, eats while there is
- * sugar, and tires of alcohol. Its form is that of nitrogen-limited growth (Coleman et al. 2007); its numbers are our own.
+ * A ferment to rehearse or to test with, hour by hour from a seed: yeast grows while there is nutrient, eats
+ * while there is sugar, and tires of alcohol. Its form is that of nitrogen-limited growth (Coleman et al.
+ * 2007); its numbers are our own.
  */
 export function simulatedFerment(kind: FermentKind, seed: number, start = 1.085, days = 30): FermentHour[] {
   const fate = fateOf(kind, randomFrom(seed), start);
@@ -55,7 +58,10 @@ export function simulatedFerment(kind: FermentKind, seed: number, start = 1.085,
   return hours;
 }
 
-/** Arrhenius over the range that wine ferments in: a little over twice as fast ten degrees warmer; numb below 9 °C. */
+/**
+ * Arrhenius over the range that wine ferments in: a little over twice as fast ten degrees warmer; numb below
+ * 9 °C.
+ */
 const paceAt = (celsius: number): number =>
   Math.exp(6800 * (1 / 295.15 - 1 / (celsius + 273.15))) / (1 + Math.exp(9 - celsius));
 
@@ -82,7 +88,10 @@ function fateOf(kind: FermentKind, random: () => number, start: number): Fate {
   return { must, celsiusOn, diesAtSugar: kind === 'stuck' ? between(18, 70) : 0 };
 }
 
-/** The gravity of what is left, from its alcohol and extract: not by Balling, so that the sums can be tried on it. */
+/**
+ * The gravity of what is left, from its alcohol and extract: not by Balling, so that the sums can be tried on
+ * it.
+ */
 function gravityOf(must: Must, sugar: number): number {
   const eaten = must.sugar - sugar;
   const extract = must.extract - eaten + must.byProducts * eaten;

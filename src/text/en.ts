@@ -1,9 +1,16 @@
+import { away } from './en/away';
 import { bench } from './en/bench';
 import { cautions } from './en/cautions';
+import { coach } from './en/coach';
+import { consequence } from './en/consequence';
+import { doubt } from './en/doubt';
 import { judgements } from './en/judgements';
+import { override } from './en/override';
+import { pace, rungs } from './en/pace';
 import { gates, places } from './en/places';
 import { problems } from './en/problems';
 import { screens } from './en/screens';
+import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
 import { tonight } from './en/tonight';
@@ -22,6 +29,14 @@ export const en = {
   problems,
   tonight,
   cautions,
+  consequence,
+  override,
+  doubt,
+  pace,
+  rungs,
+  coach,
+  away,
+  sources,
   screens,
   bench,
 };

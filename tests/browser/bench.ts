@@ -57,7 +57,7 @@ export class BenchPage {
   async byTheClock(heading: RegExp, seconds: number): Promise<void> {
     await expect(this.heading).toHaveText(heading);
     await this.press(/^start the clock/);
-    await expect(this.page.getByText(/left/).first()).toBeVisible();
+    await expect(this.page.getByRole('timer', { name: /left/ })).toBeVisible();
     await this.wait(seconds / 3600);
     await this.act(heading, () => this.press(/^(that is done|finish stirring)/));
   }

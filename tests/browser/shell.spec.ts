@@ -11,7 +11,7 @@ const asFile = (name: string, text: string) => ({
 });
 
 test.beforeEach(async ({ page }) => {
-  await page.clock.install({ time: new Date('2031-05-03T15:00:00Z') });
+  await page.clock.setFixedTime(new Date('2031-05-03T15:00:00Z'));
   await page.goto('/');
   await expect(heading(page)).toHaveText('Fallbright');
 });
@@ -46,6 +46,7 @@ async function keepFile(page: Page): Promise<string> {
 const journalOf = (page: Page) => page.getByRole('button', { name: 'journal', exact: true }).click();
 
 test('a batch begins, takes its first act, and is where it was after a reload', async ({ page }) => {
+  test.slow();
   await begin(page);
   await firstAct(page);
   const second = (await heading(page).textContent()) ?? '';
@@ -55,12 +56,12 @@ test('a batch begins, takes its first act, and is where it was after a reload', 
   const card = page.getByRole('article');
   await expect(card).toContainText('Shelf two');
   await expect(card).toContainText('Now Check the hydrometer in water');
-  await journalOfCard(page);
+  await page.getByRole('link', { name: 'Journal of Shelf two' }).click();
   await expect(page.getByRole('listitem')).toHaveText(/Every sachet of the sheet was in the box\./);
 });
-const journalOfCard = (page: Page) => page.getByRole('link', { name: 'Journal of Shelf two' }).click();
 
 test('a batch that is kept, deleted and brought in again is the same to the letter', async ({ page }) => {
+  test.slow();
   await begin(page);
   await firstAct(page);
   await journalOf(page);
@@ -82,6 +83,7 @@ test('a batch that is kept, deleted and brought in again is the same to the lett
 });
 
 test('with the keyboard alone, from the opening to the first act', async ({ page }) => {
+  test.slow();
   const tabTo = async (name: RegExp) => {
     for (let presses = 0; presses < 40; presses += 1) {
       await page.keyboard.press('Tab');

@@ -46,11 +46,14 @@ describe('four open fermentations, each forecast from what was known on the day'
   );
 });
 
-const SEEDS = process.env['NIGHTLY'] === '1' ? 150 : 10;
+const SEEDS = process.env['NIGHTLY'] === '1' ? 60 : 10;
 const LIMIT = 0.998;
 const LAST_DAY = 18;
 
-/** A maker's readings of a simulated ferment: every other day, on a scale of 0.001, with a hand and a thermometer. */
+/**
+ * A maker's readings of a simulated ferment: every other day, on a scale of 0.001, with a hand and a
+ * thermometer.
+ */
 function readingsOf(
   kind: FermentKind,
   seed: number,

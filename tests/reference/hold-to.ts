@@ -1,9 +1,15 @@
 import { afterAll, describe, expect, test } from 'vitest';
 
-/** Published values, where they are from and how they were read, and how near a sum must come to them, and why. */
+/**
+ * Published values, where they are from and how they were read, and how near a sum must come to them, and
+ * why.
+ */
 export type Table<Row> = { source: string; read: string; tolerance: number; because: string; rows: Row[] };
 
-/** Holds a sum to every row of a table. `REPORT=1 npx vitest run tests/reference` also tells the worst disagreement. */
+/**
+ * Holds a sum to every row of a table. `REPORT=1 npx vitest run tests/reference` also tells the worst
+ * disagreement.
+ */
 export function holdTo<Row extends object>(
   what: string,
   table: Table<Row>,

@@ -40,7 +40,9 @@ export function dayReached(readings: readonly ForecastReading[], limit: number):
 
 type Analysed = { day: number; sugar: number; alcohol: number; celsius: number };
 
-/** Gravities of a series that was analysed for sugar and alcohol only, by Tabarié's relation and a usual must. */
+/**
+ * Gravities of a series that was analysed for sugar and alcohol only, by Tabarié's relation and a usual must.
+ */
 export function gravitiesOf(series: readonly Analysed[]): ForecastReading[] {
   const outset = series[0]?.sugar ?? 0;
   return series.map(({ day, sugar, alcohol, celsius }) => {

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { alcoholByMassFromVolume } from '../../src/domain/sums/alcohol-by-mass-from-volume';
 import { alcoholByVolumeFromMass } from '../../src/domain/sums/alcohol-by-volume-from-mass';
 import { alcoholFromGravity } from '../../src/domain/sums/alcohol-from-gravity';
-import { blend, type Part } from '../../src/domain/sums/blend';
 import { bottlePressure } from '../../src/domain/sums/bottle-pressure';
 import { brixFromGravity } from '../../src/domain/sums/brix-from-gravity';
 import { carbonDioxideSaturation } from '../../src/domain/sums/carbon-dioxide-saturation';
@@ -21,18 +20,8 @@ import { sugarLeft } from '../../src/domain/sums/sugar-left';
 import { sulphurDioxideFrom } from '../../src/domain/sums/sulphur-dioxide-from';
 import { waterDensity } from '../../src/domain/sums/water-density';
 import { waterTemperatureFor } from '../../src/domain/sums/water-temperature-for';
+import { holds, within } from './holds';
 
-const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const holds = <Given extends [unknown, ...unknown[]]>(
-  given: { [Place in keyof Given]: fc.Arbitrary<Given[Place]> },
-  property: (...given: Given) => void,
-) =>
-  fc.assert(
-    fc.property(...given, (...drawn) => {
-      property(...drawn);
-    }),
-    { seed: 20, numRuns: 500 },
-  );
 /** A pair of which the second is larger by at least a step. */
 const rising = (min: number, max: number, step: number) =>
   fc
@@ -174,37 +163,6 @@ describe('more of one makes more of the other', () => {
     const verdict = sorbateEnough({ sorbicAcid: 0, alcohol: 12, pH });
     return verdict.code === 'no-table' ? Number.NaN : verdict.needed;
   });
-});
-
-describe('a blend', () => {
-  const part: fc.Arbitrary<Part> = fc.record({
-    litres: within(0.1, 30),
-    gravity: within(0.985, 1.35),
-    alcohol: within(0, 16),
-    sugar: within(0, 900),
-    sulphurDioxide: within(0, 300),
-    sorbicAcid: within(0, 400),
-  });
-  const same = (a: Part, b: Part) => {
-    for (const name of Object.keys(a) as (keyof Part)[]) expect(a[name]).toBeCloseTo(b[name], 8);
-  };
-
-  test('keeps the mass of everything', () =>
-    holds([part, part, part], (...parts) => {
-      const blended = blend(parts);
-      for (const name of ['gravity', 'alcohol', 'sugar', 'sulphurDioxide', 'sorbicAcid'] as const) {
-        const before = parts.reduce((sum, each) => sum + each.litres * each[name], 0);
-        expect(blended.litres * blended[name]).toBeCloseTo(before, 6);
-      }
-    }));
-
-  test('does not mind the order', () => holds([part, part], (a, b) => same(blend([a, b]), blend([b, a]))));
-
-  test('does not mind being made in two goes', () =>
-    holds([part, part, part], (a, b, c) => {
-      same(blend([blend([a, b]), c]), blend([a, blend([b, c])]));
-      same(blend([a, b, c]), blend([a, blend([b, c])]));
-    }));
 });
 
 test('yeast never makes more alcohol than the sugar holds', () => {

@@ -19,7 +19,8 @@ export type Drop = { start: number; finish: number; division?: number };
  * Range        start 1.000–1.170, finish 0.980–1.170; well founded for 1.030–1.110 and 0.988–1.040.
  * Uncertainty  0.3 % vol for must, with that of both readings added in quadrature: 0.35 on a scale of 0.001.
  * Errors       RangeError outside the range. A finish above the start is no alcohol.
- * Source       Balling, as deduced by Nielsen et al., Brauwelt International (2007); ethanol's density, OIML R 22.
+ * Source       Balling, as deduced by Nielsen et al., Brauwelt International (2007); ethanol's density, OIML
+ *              R 22.
  */
 export function alcoholFromGravity({
   start,

@@ -9,7 +9,10 @@ const KELVIN = 273.15;
 /** What yeast leaves of the theoretical gas. */
 const YIELD = 0.95;
 
-/** Sugar left and gas dissolved at bottling, in g/L; the warmth it will be kept in; the wine and the gap above it. */
+/**
+ * Sugar left and gas dissolved at bottling, in g/L; the warmth it will be kept in; the wine and the gap above
+ * it.
+ */
 export type Bottled = {
   sugar: number;
   celsius: number;
@@ -21,8 +24,8 @@ export type Bottled = {
 
 /**
  * Pressure in a closed bottle once the sugar left in it has fermented.
- * Units        g/L (glucose and fructose), °C, ml of gap, ml of wine, g/L of carbon dioxide, % vol in; bar over one
- *              atmosphere out, negative where the wine would draw gas in.
+ * Units        g/L (glucose and fructose), °C, ml of gap, ml of wine, g/L of carbon dioxide, % vol in; bar
+ *              over one atmosphere out, negative where the wine would draw gas in.
  * Range        sugar 0–30 g/L, 0–40 °C, gap 0–200 ml, bottle 100–5000 ml, dissolved 0–5 g/L, 0–20 % vol.
  * Uncertainty  5 %; air trapped under the cork adds 0.2–1 bar that is not counted.
  * Errors       RangeError outside the range.

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { near } from '../../../tests/reference/near';
 import { bottlesFrom } from './bottles-from';
 
 test.each([
@@ -11,7 +12,7 @@ test.each([
 ])('%d litres less %d in bottles of %d ml: %o', (litres, lossLitres, bottleMl, { leftMl, ...whole }) =>
   expect(bottlesFrom({ litres, lossLitres, bottleMl })).toEqual({
     ...whole,
-    leftMl: expect.closeTo(leftMl, 6),
+    leftMl: near(leftMl, 6),
   }),
 );
 

@@ -5,7 +5,10 @@ const FEWEST_SPARE_CORKS = 2;
 /** Keeps 22.5 L at thirty bottles although 22.5 / 0.75 is not exact in binary. */
 const ROUNDING = 1e-9;
 
-/** Wine to be bottled; what one bottle holds (750 ml) and what stays in vessel, hose and glass (0.25 L) unless given. */
+/**
+ * Wine to be bottled; what one bottle holds (750 ml) and what stays in vessel, hose and glass (0.25 L) unless
+ * given.
+ */
 export type Bottling = { litres: number; bottleMl?: number; lossLitres?: number };
 
 /**

@@ -1,7 +1,10 @@
 import { carbonDioxideSolubility } from './ground/carbon-dioxide-solubility';
 import { requireWithin } from './ground/require-within';
 
-/** The wine's warmth and strength, and the absolute pressure of carbon dioxide over it (1.013 under an airlock). */
+/**
+ * The wine's warmth and strength, and the absolute pressure of carbon dioxide over it (1.013 under an
+ * airlock).
+ */
 export type Gassed = { celsius: number; alcohol: number; bar: number };
 
 /**

@@ -29,8 +29,8 @@ const C = [
  * Density of ethanol mixed with water.
  * Units        mass fraction of ethanol and °C in; kg/m³ out.
  * Range        0–1, −20 to 40 °C.
- * Uncertainty  0.01 kg/m³ at the strength of wine; its water lies 0.005–0.006 kg/m³ below the best value, so a
- *              relative density is formed with `ethanolWaterDensity(0, t)`.
+ * Uncertainty  0.01 kg/m³ at the strength of wine; its water lies 0.005–0.006 kg/m³ below the best value, so
+ *              a relative density is formed with `ethanolWaterDensity(0, t)`.
  * Errors       RangeError outside the range.
  * Source       OIML R 22 (1975), general formula, complete; Council Directive 76/766/EEC, annex.
  */

@@ -15,7 +15,8 @@ export type FoamRoom = { code: 'enough' | 'tight' | 'too-small'; litres: number;
  * Units        litres in and out; `litres` is negative where the batch does not fit at all.
  * Range        0.1–200 L each.
  * Uncertainty  a rule of thumb: foam differs with the yeast, the must and the warmth.
- * Errors       RangeError outside the range. Below 1.08 of the batch the vessel is too small, below 1.25 it is tight.
+ * Errors       RangeError outside the range. Below 1.08 of the batch the vessel is too small, below 1.25 it
+ *              is tight.
  * Source       common practice; at most a tenth of the batch is held back as water.
  */
 export function foamRoom({ brimLitres, batchLitres }: Vessel): FoamRoom {

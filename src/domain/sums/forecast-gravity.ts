@@ -11,7 +11,10 @@ import { readingUncertainty } from './reading-uncertainty';
 /** A corrected gravity, the wine's own warmth, and how many days after the yeast it was read. */
 export type ForecastReading = { day: number; gravity: number; celsius: number };
 
-/** What the gate will ask for, the house's own where left out; and the start gravity, where the first reading is not it. */
+/**
+ * What the gate will ask for, the house's own where left out; and the start gravity, where the first reading
+ * is not it.
+ */
 export type ForecastTerms = {
   limit?: number;
   hoursApart?: number;
@@ -42,19 +45,25 @@ const HORIZON = 60;
 const SOME = 0.001;
 /** A standard normal's tenth. */
 const TENTH = 1.2816;
-/** A ferment's pace wanders by this much, and by this share of every change that its warmth has made to it. */
-const WANDERS = 0.2;
+/**
+ * A ferment's pace wanders by this much, and by this share of every change that its warmth has made to it.
+ */
+const WANDERS = 0.25;
 const WARMTH_DOUBTED = 0.35;
 
 /**
  * How a ferment will go on, from its readings so far.
  * Units        days since pitching, SG 20/20, °C in; days and SG out.
- * Range        1–60 readings on days 0–60, 0.980–1.170, 0–40 °C; limit 0.985–1.010; one must, fermenting once.
- * Uncertainty  is the result: courses of ferments, weighed by how well each explains the readings, in the warmth that
- *              was read and, from the last reading on, in the last one. Before the third reading it is wide.
+ * Range        1–60 readings on days 0–60, 0.980–1.170, 0–40 °C; limit 0.985–1.010; one must, fermenting
+ *              once.
+ * Uncertainty  is the result: courses of ferments, weighed by how well each explains the readings, in the
+ *              warmth that was read and, from the last reading on, in the last one. Before the third reading
+ *              it is wide.
  * Errors       RangeError outside the range.
- * Source       Michaelis-Menten uptake by a yeast that grows, then tires of alcohol, in temperature-weighted days (form: Coleman et al. 2007; Ough & Amerine 1961; twice as
- *              fast for 10 °C from memory). What is expected before the first reading is our own judgement.
+ * Source       Michaelis and Menten's uptake by a yeast that grows, then tires of alcohol (the form of
+ *              Coleman et al. 2007), in days weighted by warmth (Ough & Amerine 1961: the log of the rate
+ *              runs straight in 1/T; twice as fast for 10 °C from memory). What is expected before the first
+ *              reading is our own judgement.
  */
 export function forecastGravity(given: readonly ForecastReading[], terms: ForecastTerms = {}): Forecast {
   const { limit = 0.996, hoursApart = 48, minimumDays = 0, warmEnough = 18 } = terms;
@@ -94,7 +103,9 @@ function asSeen(readings: Readings): [Seen, ...Seen[]] {
   return readings.map(({ gravity }, index) => ({ gravity, warm: warm[index] ?? 0 })) as [Seen, ...Seen[]];
 }
 
-/** The pace from now on is that of the last warmth, the less sure the more it differs from what has been seen. */
+/**
+ * The pace from now on is that of the last warmth, the less sure the more it differs from what has been seen.
+ */
 function presentOf(readings: Readings, seen: readonly Seen[]): Present {
   const [last, warm] = [readings.at(-1) ?? readings[0], seen.at(-1)?.warm ?? 0];
   const pace = yeastRate(last.celsius);
@@ -103,8 +114,8 @@ function presentOf(readings: Readings, seen: readonly Seen[]): Present {
 }
 
 /**
- * Nearly all ferments end all but dry, as surely as the must's non-sugar, the yeast's by-products and the scale are
- * known; one in twenty sticks on the way. A start that was missed is taken for a low one.
+ * Nearly all ferments end all but dry, as surely as the must's non-sugar, the yeast's by-products and the
+ * scale are known; one in twenty sticks on the way. A start that was missed is taken for a low one.
  */
 function restsFrom(start: number): [Rest, Rest] {
   const dry = dryGravity(Math.max(start, 1.05));

@@ -8,8 +8,8 @@ const AIR = 1.2;
 const BRIM = 0.3;
 
 /**
- * The same bottle full to the brim of water and of wine, both at one temperature, its own weight taken off; what the
- * scale shows as its last digit (1 g); the batch's start gravity, where it is known.
+ * The same bottle full to the brim of water and of wine, both at one temperature, its own weight taken off;
+ * what the scale shows as its last digit (1 g); the batch's start gravity, where it is known.
  */
 export type Weighing = {
   waterGrams: number;
@@ -22,7 +22,8 @@ export type Weighing = {
 /**
  * Gravity by weighing a full bottle: for when the hydrometer is broken. Too coarse alone to pass a gate.
  * Units        grams, °C and SG in; SG 20/20 out.
- * Range        water 100–30 000 g, wine 0.97–1.18 times as heavy, 0–40 °C, scale 0.001–10 g, start 1.020–1.170.
+ * Range        water 100–30 000 g, wine 0.97–1.18 times as heavy, 0–40 °C, scale 0.001–10 g, start
+ *              1.020–1.170.
  * Uncertainty  2σ of two weighings and of the brim: 0.0019 with 750 g on a scale of 1 g.
  * Errors       RangeError outside the range.
  * Source       a pyknometer, with the air's lift (1.2 kg/m³) taken off; to 20 °C as `correctHydrometer`.

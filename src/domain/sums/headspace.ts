@@ -7,7 +7,8 @@ export type Gap = { boreMm: number } & ({ mm: number } | { ml: number });
  * The gap below a stopper, as a depth and as a volume: the one that was measured gives the other.
  * Units        mm and ml in and out.
  * Range        bore 10–200 mm, depth 0–500 mm, volume 0–20 000 ml; within the straight part of the neck.
- * Uncertainty  exact for a round, straight neck: measure the real bore, since 1 mm in 30 is 7 % of the volume.
+ * Uncertainty  exact for a round, straight neck: measure the real bore, since 1 mm in 30 is 7 % of the
+ *              volume.
  * Errors       RangeError outside the range.
  * Source       volume of a cylinder.
  */

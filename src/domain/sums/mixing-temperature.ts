@@ -6,8 +6,8 @@ import { heatAt, heatOf, together, type Warm } from './ground/heat';
  * Range        litres 0–100 each and not all none, 0–100 °C, gravity 0.980–1.400.
  * Uncertainty  1 °C: the vessel's own heat, the room and the thermometers are not counted.
  * Errors       RangeError outside the range.
- * Source       heat balance; enthalpy of sucrose solutions after Kadlec (Bubník et al. 1995), as transcribed in a
- *              public research code.
+ * Source       heat balance; enthalpy of sucrose solutions after Kadlec (Bubník et al. 1995), as transcribed
+ *              in a public research code.
  */
 export function mixingTemperature(parts: readonly Warm[]): number {
   const heats = parts.map(heatOf);

@@ -16,12 +16,14 @@ export type RoomAir = { ppm: number; kilograms: number; litresOfGas: number; lim
 
 /**
  * Carbon dioxide in a room's air if none of what a ferment gives off ever left it.
- * Units        litres, SG 20/20 and m³ in; ppm by volume, kg and litres (20 °C) out, with the exposure limits in ppm.
+ * Units        litres, SG 20/20 and m³ in; ppm by volume, kg and litres (20 °C) out, with the exposure limits
+ *              in ppm.
  * Range        0.1–100 L, start 1.000–1.170, finish 0.980–1.170, room 0.1–1000 m³.
- * Uncertainty  an upper bound, not a forecast: it is spread over days, and any draught carries it off. 3 % for the gas.
+ * Uncertainty  an upper bound, not a forecast: it is spread over days, and any draught carries it off. 3 %
+ *              for the gas.
  * Errors       RangeError outside the range.
- * Source       Balling's balance, 0.9565 g per g of alcohol (Nielsen et al. 2007); limits from NIOSH, Documentation
- *              for Immediately Dangerous to Life or Health Concentrations (1994).
+ * Source       Balling's balance, 0.9565 g per g of alcohol (Nielsen et al. 2007); limits from NIOSH,
+ *              Documentation for Immediately Dangerous to Life or Health Concentrations (1994).
  */
 export function roomCarbonDioxide({ litres, start, finish, roomCubicMetres }: Fermenting): RoomAir {
   requireWithin('litres', litres, 0.1, 100);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { near } from '../../../tests/reference/near';
 import { sorbateEnough } from './sorbate-enough';
 
 describe('wine of 12 % vol at pH 3.4', () => {
@@ -10,7 +11,7 @@ describe('wine of 12 % vol at pH 3.4', () => {
   ])('with %d mg/L: %s', (sorbicAcid, code, over) =>
     expect(sorbateEnough({ sorbicAcid, alcohol: 12, pH: 3.4 })).toEqual({
       code,
-      needed: expect.closeTo(100.8, 1),
+      needed: near(100.8, 1),
       over,
     }),
   );
@@ -25,7 +26,7 @@ test.each([
 ])('%s, what is needed is known', (_, alcohol, pH, needed) =>
   expect(sorbateEnough({ sorbicAcid: 0, alcohol, pH })).toEqual({
     code: 'too-little',
-    needed: expect.closeTo(needed, 0),
+    needed: near(needed, 0),
     over: [],
   }),
 );

@@ -13,16 +13,23 @@ const [WEAKEST, STRONGEST, SOUREST, MILDEST] = [10, 14, 3.1, 3.5] as const;
 
 /** The most sorbic acid allowed, mg/L: the dose is never asked to exceed the strictest. */
 const LIMITS = { OIV: 200, EU: 200, US: 300 } as const;
+/** Whose limit it is. */
 export type Region = keyof typeof LIMITS;
 
 /** Sorbic acid in the finished wine (mg/L), its strength (% vol) and acidity. */
 export type Sorbated = { sorbicAcid: number; alcohol: number; pH: number };
 
-/** Whether it suffices, what would (mg/L), and which regions' limits it is over. Weak or mild wine has no table. */
+/**
+ * Whether it suffices, what would (mg/L), and which regions' limits it is over. Weak or mild wine has no
+ * table.
+ */
 export type SorbateVerdict =
   { code: 'enough' | 'too-little'; needed: number; over: Region[] } | { code: 'no-table'; over: Region[] };
 
-/** Straight between the four cells around a place; strength and acidity beyond the table's strong end need no more. */
+/**
+ * Straight between the four cells around a place; strength and acidity beyond the table's strong end need no
+ * more.
+ */
 function doseAt(alcohol: number, pH: number): number {
   const row = Math.min(alcohol, STRONGEST) - WEAKEST;
   const column = (Math.max(pH, SOUREST) - SOUREST) * 10;
@@ -36,8 +43,8 @@ function doseAt(alcohol: number, pH: number): number {
  * Is there enough sorbic acid to keep a finished, clear, sulphited wine from starting again?
  * Units        mg/L as sorbic acid, % vol and pH in; mg/L out.
  * Range        0–1000 mg/L, 0–20 % vol, pH 2.8–4.2; the table covers 10 % vol and over at pH 3.5 and under.
- * Uncertainty  an amateur handbook's table, 10–20 %; no official one was found. It holds nothing back in a wine that
- *              still ferments.
+ * Uncertainty  an amateur handbook's table, 10–20 %; no official one was found. It holds nothing back in a
+ *              wine that still ferments.
  * Errors       RangeError outside the range; `no-table` where the wine is weaker or milder than the table.
  * Source       Underhill, Making Better Wines, sorbate table, capped at 200 mg/L; limits: OIV Code II.3.4.5,
  *              Regulation (EU) 2019/934, 27 CFR 24.246 (the last two from memory).

@@ -11,7 +11,8 @@ export type Raise = { litres: number; percent: number };
  * Range        0.1–100 L, 0–5 % vol; well founded to 3 % vol.
  * Uncertainty  6 %: 16 to 18 g/L make 1 % vol, as the yeast has it.
  * Errors       RangeError outside the range.
- * Source       common practice, 17 g/L for 1 % vol; the EU's 16.83 g/L of hexose (from memory) is 16.0 g of sucrose.
+ * Source       common practice, 17 g/L for 1 % vol; the EU's 16.83 g/L of hexose (from memory) is 16.0 g of
+ *              sucrose.
  */
 export function sugarForAlcohol({ litres, percent }: Raise): number {
   requireWithin('litres', litres, 0.1, 100);

@@ -14,11 +14,11 @@ export type Ferment = { start: number; now: number; division?: number };
  * Sugar that yeast could still ferment.
  * Units        SG 20/20 in, both; g/L (as glucose and fructose) out.
  * Range        start 1.000–1.170, now 0.980–1.170.
- * Uncertainty  2σ of the must's non-sugar, the yeast's by-products and the reading in quadrature: about 5 g/L from
- *              a start of 1.090. It cannot tell a dry wine from one with 4 g/L: only a sugar test can.
+ * Uncertainty  2σ of the must's non-sugar, the yeast's by-products and the reading in quadrature: about 5 g/L
+ *              from a start of 1.090. It cannot tell a dry wine from one with 4 g/L: only a sugar test can.
  * Errors       RangeError outside the range.
- * Source       real extract by Balling (Nielsen et al. 2007); non-sugar of must from WINETECH Technical Yearbook
- *              (2020) p. 161, table 1; by-products from memory.
+ * Source       real extract by Balling (Nielsen et al. 2007); non-sugar of must from WINETECH Technical
+ *              Yearbook (2020) p. 161, table 1; by-products from memory.
  */
 export function sugarLeft({ start, now, division = 0.001 }: Ferment): Interval {
   requireWithin('start gravity', start, 1, 1.17);

@@ -18,10 +18,10 @@ export type WaterTemperature =
  * Units        litres, °C and SG of each part, litres of water, °C wanted in; °C out.
  * Range        litres 0–100 each, water 0.1–100 L, 0–100 °C, target 5–40 °C.
  * Uncertainty  the batch lands within 1 °C of the target: the vessel's own heat and the room are not counted.
- * Errors       RangeError outside the range. Water below 0 °C or above 100 °C is impossible; above 49 °C (120 °F) it
- *              scalds a hand and cracks glass.
- * Source       heat balance, as in `mixingTemperature`; the scalding limit is that of the US Consumer Product Safety
- *              Commission's voluntary standard, quoted by a valve maker.
+ * Errors       RangeError outside the range. Water below 0 °C or above 100 °C is impossible; above 49 °C (120
+ *              °F) it scalds a hand and cracks glass.
+ * Source       heat balance, as in `mixingTemperature`; the scalding limit is that of the US Consumer Product
+ *              Safety Commission's voluntary standard, quoted by a valve maker.
  */
 export function waterTemperatureFor({ parts, waterLitres, target }: Landing): WaterTemperature {
   requireWithin('water', waterLitres, 0.1, 100);

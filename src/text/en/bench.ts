@@ -53,14 +53,6 @@ const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string)
     label: 'What the vessel holds, full to the brim',
     hint: (suggested) => `Foam needs room: about ${suggested} is comfortable for this batch.`,
   },
-  vessel: {
-    label: 'What this vessel holds, full to the brim',
-    hint: (suggested) => `There is ${suggested} of wine to go into it.`,
-  },
-  room: {
-    label: 'How much wine stays in the vessel',
-    hint: (suggested) => `Foam needs room: draw off until about ${suggested} is left.`,
-  },
   must: {
     label: 'Where the surface stands now',
     hint: (suggested) => `The mark for this batch is at ${suggested}.`,
@@ -75,7 +67,8 @@ const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string)
   },
   room: {
     label: 'How much wine is in the vessel now',
-    hint: (suggested) => `Draw off until ${suggested} is left. Keep what you draw off full, airlocked and cool.`,
+    hint: (suggested) =>
+      `Draw off until ${suggested} is left. Keep what you draw off full, airlocked and cool.`,
   },
   'top-up': { label: 'How much you topped up with', hint: () => 'Nothing added counts as 0.' },
 };
@@ -89,7 +82,6 @@ const ways = {
   cloudy: 'leave it to clear',
   'still-moving': 'let it ferment on',
   'no-baseline': 'top up and read again',
-  'dryness-in-doubt': 'top up and read again',
   'dryness-in-doubt': 'read a new baseline',
 } satisfies Record<WayBack, string>;
 export type WayBack = (typeof REMEDIES)[number]['clause'];
@@ -188,14 +180,6 @@ export const bench = {
     kept: 'The sample did not go back.',
     earlier: (when: string) => `Taken ${when}.`,
     picture: 'A hydrometer in its jar: read at the flat of the surface, not at the rim that climbs the glass',
-  },
-
-  gap: {
-    label: 'From the surface up to the stopper',
-    hint: (atMost: string) => `The sheet wants ${atMost} or less. Air above the wine turns it brown.`,
-    unit: 'mm',
-    millimetres: (millimetres: string) => `${millimetres} mm`,
-    right: (gap: string) => `${gap}. Right?`,
   },
 
   temperature: {

@@ -1,6 +1,7 @@
 import type { Rung } from '../../procedure/facts';
 import type { BatchEvent, EventOf, EventType } from '../../workflow/batch-event';
 import type { EntryWords } from '../entry-words';
+import { override } from './override';
 
 type Line<Type extends EventType> = (event: EventOf<Type>, words: EntryWords, entry: number) => string;
 
@@ -51,8 +52,8 @@ const lines: { [Type in EventType]: Line<Type> } = {
     `From the wine to the stopper: ${formats.count(millimetres)} mm.`,
   'sugar tested': ({ gramsPerLitre }, { formats }) =>
     `The sugar test showed ${formats.grams(gramsPerLitre)} in a litre.`,
-  overridden: ({ clause, reason }) => `Let through although “${clause.replaceAll('-', ' ')}”: ${reason}`,
-  'left out': ({ sachet, reason }, words) => `Left out: “${words.sachet(sachet)}”. ${reason}`,
+  overridden: ({ clause, reason }) => override.afterwards(clause, reason),
+  'left out': ({ sachet, reason }, words) => override.leaveOut.afterwards(words.sachet(sachet), reason),
   helped: ({ rung }) => `Help for a stuck wine: ${rungs[rung]}.`,
   'away planned': ({ from, until }, { formats }) =>
     `Away from ${formats.date(from)} until ${formats.date(until)}.`,

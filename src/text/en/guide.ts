@@ -47,6 +47,7 @@ const within: Partial<Record<StepId, readonly string[]>> = {
   'read towards dry': ['hydrometer and jar', 'thermometer', 'sanitised sampler'],
   'read baseline': ['hydrometer and jar', 'thermometer', 'sanitised sampler'],
   'sanitise again': ['sanitiser'],
+  'add held-back water': ['water as warm as the wine'],
   'siphon off': ['siphon and hose', 'second vessel'],
   'draw reserve': ['reserve jar with its airlock'],
   'knock the surface': ['long spoon', 'cloths'],

@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { everyProblem } from '../../../tests/story/every-problem';
-import type { Problem } from '../../domain/problem';
+import type { Problem, Unsafe } from '../../domain/problem';
 import { FIRST_PREFERENCES, type Preferences } from '../../domain/preferences';
 import type { Gravity } from '../../domain/gravity';
 import type { Litres } from '../../domain/unit';
 import { en } from '../en';
 import { formatsFor } from '../formats';
 import { tell } from '../text';
+import { unsafe } from './away';
 
 const CHOICES: readonly Partial<Preferences>[] = [
   { volume: 'litres', temperature: '°C' },
@@ -21,6 +22,8 @@ const formats = new Map(
 );
 const told = (problem: Problem, chosen = CHOICES[0]!): string => tell(en, problem, formats.get(chosen)!);
 
+const UNSAFE = Object.keys(unsafe) as Unsafe[];
+
 /** One of each, and those whose sentence depends on more than the code. */
 const problems: readonly Problem[] = [
   ...Object.values(everyProblem),
@@ -30,6 +33,10 @@ const problems: readonly Problem[] = [
   { ...everyProblem['too-few-readings'], counted: 2, hours: 47.99 },
   { ...everyProblem['start-outside'], gravity: 10_800 as Gravity, litresOver: -2.6 as Litres },
   { ...everyProblem['sachets-missing'], missing: ['Wine yeast'] },
+  { ...everyProblem['reading-jumped'], hours: 0 },
+  ...UNSAFE.flatMap((why) =>
+    [0, 1, 42].map((atMostDays): Problem => ({ ...everyProblem['not-safe-to-leave'], why, atMostDays })),
+  ),
 ];
 
 /** Sentences that break a rule, by code: none, when all is well. */
@@ -43,10 +50,10 @@ function breaking(rule: (sentence: string) => boolean): string[] {
 }
 
 const TO_DO =
-  'Add|Ask|Bring|Check|Choose|Close|Collect|Count|Draw|Export|Find|Float|Get|Give|Go|Keep|Lay|Leave|Let|Look|Make|Measure|Move|Open|Put|Read|Set|Shake|Start|Stir|Take|Use|Wait|Write';
+  'Add|Ask|Bring|Check|Choose|Close|Collect|Come|Count|Draw|Export|Fill|Find|Finish|Float|Get|Give|Go|Keep|Lay|Leave|Let|Look|Make|Measure|Move|Open|Put|Read|Set|Shake|Start|Stir|Take|Use|Wait|Write';
 const whatToDo = new RegExp(`(?:^|[.:;] |\\n)(?:${TO_DO})\\b`, 'i');
 const UNIT =
-  /^ ?(?:litres?|US gallons?|imperial gallons?|°C|°F|hours?|days?|minutes?|seconds?|grams|bar|readings?|bottles?|closures?|things?|entries|mg\/L|(?:calm |shake |calm shake )?tests?)\b/;
+  /^ ?(?:litres?|US gallons?|imperial gallons?|mm|°C|°F|hours?|days?|minutes?|seconds?|grams|bar|readings?|bottles?|closures?|things?|entries|mg\/L|(?:calm |shake |calm shake )?tests?)\b/;
 const ORDINAL = /(?:day|Entry|version|up to) $/;
 const GRAVITY = /^[01]\.\d{3,4}$/;
 

@@ -1,7 +1,9 @@
 import type { Problem } from '../../domain/problem';
+import type { Gravity } from '../../domain/gravity';
 import type { Celsius, Litres } from '../../domain/unit';
 import type { Formats } from '../formats';
 import { unfermented } from '../unfermented';
+import { unsafe } from './away';
 import { counted, quoted } from './counted';
 import { asPlain, faultLines } from './faults';
 
@@ -19,6 +21,7 @@ const misread: Pick<
   | 'in-the-future'
   | 'before-the-batch'
   | 'sample-out-of-reach'
+  | 'water-misread'
 > = {
   'gravity-misread': ({ given, lowest, highest }, f) =>
     `${quoted(given)} is not a reading between ${f.gravity(lowest)} and ${f.gravity(highest)}. Look again at eye level, and give it as 996 or 0.996.`,
@@ -36,6 +39,16 @@ const misread: Pick<
     `${f.dateTime(takenAt)} is before this batch began, on ${f.dateTime(begun)}. Check the date and give it again.`,
   'sample-out-of-reach': ({ gravity, celsius }, f) =>
     `A reading of ${f.gravity(gravity)} in a sample at ${f.celsius(celsius)} cannot be corrected. Bring the sample near ${f.celsius(20 as Celsius)} and read again.`,
+  'water-misread': ({ gravity, celsius }, f) =>
+    `In water at ${f.celsius(celsius)} the hydrometer showed ${f.gravity(gravity)}; a sound one is off by ${f.gravity(50 as Gravity)} at most. Check that jar and water are clean and plain, spin it, and read again. If it shows the same, use another one.`,
+};
+
+/** What a maker is asked before a doubtful reading counts. */
+const questioned: Pick<Sentences, 'reading-jumped' | 'reading-went-up'> = {
+  'reading-jumped': ({ by, hours }, f) =>
+    `The gravity fell by ${f.gravity(by)} ${hours < 1 ? 'within the hour' : `in ${f.duration(hours * 3600)}`}. In the wild first days that can be so; at other times a line was misread, or the temperature is wrong. Look again at eye level, and say so if it is right.`,
+  'reading-went-up': ({ by }, f) =>
+    `The gravity rose by ${f.gravity(by)}. Fermenting never does that; gas in the sample, a wrong temperature, a misread line or added water does. Shake the gas out and read again, and say so if it is right.`,
 };
 
 const lower = (limit: string): string => `${limit} or lower (lower is later)`;
@@ -106,6 +119,7 @@ const notYet: Pick<
   | 'added-since'
   | 'stabilisers-not-in-hand'
   | 'surface-rushes'
+  | 'no-room-for-foam'
   | 'stabilisers-not-all-in'
 > = {
   'box-not-checked': () => 'The sachets have not been checked by name. Lay them out and tick each one.',
@@ -144,6 +158,8 @@ const notYet: Pick<
     `${f.list(missing.map(quoted))} ${missing.length === 1 ? 'is' : 'are'} not in hand, and half a treatment spoils the wine. Find every one before you open any.`,
   'surface-rushes': () =>
     'A knock of the surface raised a rush of gas, and powder would make it erupt. Stir the gas out first, and knock again.',
+  'no-room-for-foam': ({ room, wanted }, f) =>
+    `The room above the wine is ${f.litres(room)}, and foam needs ${f.litres(wanted)}. Draw some wine off into a clean jar, close it, and keep it cool for topping up.`,
   'stabilisers-not-all-in': ({ missing }, f) =>
     `${f.list(missing.map(quoted))} ${missing.length === 1 ? 'is' : 'are'} not in yet, and sugar without it would ferment in the bottle. Add the stabiliser first.`,
 };
@@ -152,12 +168,16 @@ const later: Pick<
   Sentences,
   | 'gas-not-tested'
   | 'gassy'
+  | 'still-gassy-when-warm'
   | 'fining-too-cold'
   | 'wine-not-measured'
+  | 'gap-not-measured'
+  | 'gap-too-wide'
   | 'clearing-too-short'
   | 'not-looked-at'
   | 'cloudy'
   | 'no-baseline'
+  | 'dryness-in-doubt'
   | 'no-reading-since-baseline'
   | 'still-moving'
   | 'wine-not-proven-still'
@@ -165,15 +185,20 @@ const later: Pick<
   | 'too-few-bottles'
   | 'too-few-closures'
   | 'cork-in-screw-thread'
-  | 'not-upright-long-enough'
 > = {
   'gas-not-tested': ({ passes, wanted }, f) =>
     `${counted(f, passes, 'calm shake test')} so far; ${counted(f, wanted, 'calm test')} in a row are needed. Shake wine and plain water at the same temperature, and compare.`,
   gassy: ({ failures }, f) =>
     `The wine was livelier than plain water in ${counted(f, failures, 'shake test')}. Stir again by the timer, turning about at the beep, and test again.`,
+  'still-gassy-when-warm': ({ failures }, f) =>
+    `The wine has been warm, and was livelier than plain water in ${counted(f, failures, 'shake test')}. More stirring only lets in air. Leave it warm under its airlock, test again tomorrow, and go on with a reason if nothing has changed.`,
   'fining-too-cold': ({ wine, atLeast }, f) =>
     `The wine is ${f.celsius(wine)}; finings work at ${f.celsius(atLeast)} or more. Move it somewhere warmer, and measure again.`,
   'wine-not-measured': () => 'The wine has not been measured for warmth. Take its temperature first.',
+  'gap-not-measured': () =>
+    'It is not known how full the vessel is. Measure from the wine up to the stopper, and enter it.',
+  'gap-too-wide': ({ millimetres, atMost }, f) =>
+    `The wine stands ${f.count(millimetres)} mm below its stopper; ${f.count(atMost)} mm or less is wanted, since air turns it brown. Add a like wine, and measure again.`,
   'clearing-too-short': ({ day, minimumDays }, f) =>
     `The wine has cleared for ${f.days(day)}; the sheet asks for ${f.days(minimumDays)}. Leave it dark and still until then.`,
   'not-looked-at': ({ days, wanted }, f) =>
@@ -182,6 +207,8 @@ const later: Pick<
     'The wine was cloudy when you last looked, and it would stay so in the bottle. Leave it still, and look again in a few days.',
   'no-baseline': () =>
     'There is no reading from after the last addition to compare with. Stir the sample, shake its gas out, and read.',
+  'dryness-in-doubt': ({ since }, f) =>
+    `A reading that showed fermentation to be over was struck on ${f.dateTime(since)}, and without it that is not shown. Take a new baseline, and leave the wine closed and warm for a week; do not bottle it meanwhile.`,
   'no-reading-since-baseline': ({ days, wanted }, f) =>
     `The comparing reading is ${f.days(days)} old, and the next counts after ${f.days(wanted)}. Take one when they are over.`,
   'still-moving': ({ by, resolution }, f) =>
@@ -195,8 +222,6 @@ const later: Pick<
     `There ${closures === 1 ? 'is' : 'are'} ${counted(f, closures, 'closure')} for ${counted(f, wanted, 'bottle')}. Get the rest, and a few to spare, before you start.`,
   'cork-in-screw-thread': () =>
     'Some of the bottles have a screw thread, and a cork can split their thin necks. Put those aside, and count again without them.',
-  'not-upright-long-enough': ({ hours, wanted }, f) =>
-    `The bottles have stood for ${f.hours(Math.floor(hours))}; corks need ${f.hours(wanted)} upright to grip. Leave them standing until then.`,
 };
 
 const outOfPlace: Pick<
@@ -211,6 +236,11 @@ const outOfPlace: Pick<
   | 'no-such-way-back'
   | 'earlier-than-the-last'
   | 'reason-too-short'
+  | 'not-by-voice'
+  | 'does-not-yield'
+  | 'cannot-be-left-out'
+  | 'not-safe-to-leave'
+  | 'not-the-next-rung'
 > = {
   'already-done': () => 'That is done already, and counts once. Go on with what is shown now.',
   'not-this-act': () => 'That does not belong to where the batch stands now. Go on with what is shown.',
@@ -227,6 +257,14 @@ const outOfPlace: Pick<
     'The clock of this device is behind the last entry of the batch. Set the clock right, and try again.',
   'reason-too-short': () =>
     'This needs a reason in your own words, typed. Write a short sentence; it stays with the batch.',
+  'not-by-voice': () => 'A voice can be misheard, and this is for good. Use the screen, with dry hands.',
+  'does-not-yield': () =>
+    'No reason opens this, or not yet: it is there so that nobody is hurt and no wine is lost. Give it the reading or test that it asks for.',
+  'cannot-be-left-out': ({ sachet }) =>
+    `${quoted(sachet)} cannot be left out. Yeast is what makes it wine, and what is in the wine already stays in it. Go on with what is shown.`,
+  'not-safe-to-leave': ({ why, atMostDays }, f) => unsafe[why](atMostDays, f),
+  'not-the-next-rung': () =>
+    'Help comes one step at a time, the gentlest first. Take the one that is shown, and give it its three days.',
 };
 
 const unreadable: Pick<
@@ -290,6 +328,7 @@ const device: Pick<
 /** The sentence for every problem: what is wrong, in numbers, and what to do next. Never whose fault it was. */
 export const problems: Sentences = {
   ...misread,
+  ...questioned,
   ...notFinished,
   ...notYet,
   ...later,

@@ -1,3 +1,4 @@
+import type { Celsius } from '../../domain/unit';
 import type { Act } from '../../procedure/step';
 import type { Formats } from '../formats';
 import { named } from './adding';
@@ -16,6 +17,8 @@ type Ferment =
   | 'read on the way'
   | 'read for the move'
   | 'sanitise again'
+  | 'measure vessel'
+  | 'add held-back water'
   | 'siphon off'
   | 'measure wine'
   | 'read towards dry'
@@ -23,8 +26,10 @@ type Ferment =
   | 'stir up sediment'
   | 'leave sediment'
   | 'knock the surface'
+  | 'make room for foam'
   | 'stabilisers in hand'
-  | 'stir out gas';
+  | 'stir out gas'
+  | 'warm for the gas';
 
 const inHand = (act: Act, f: Formats): string =>
   act.kind === 'account' ? f.list(act.sachets.map(named)) : 'every stabiliser';
@@ -58,6 +63,19 @@ export const stepsFerment: Pick<Steps, Ferment> = {
     why: 'From here on the wine has less and less to defend itself with.',
     more: 'Run sanitiser through the hose, not only over it. Leave it on as long as the label says.',
     caution: cautions.sanitiser,
+  }),
+  'measure vessel': () => ({
+    show: 'Measure how much the second vessel holds to the brim.',
+    say: 'Find out how much the second vessel holds to the brim. Its label or its base usually says so.',
+    why: 'From this the guide reckons whether powder and stirring will have room to foam.',
+    more: 'If nothing is written on it, fill it with drinking water by the measuring jug, and sanitise it once more.',
+  }),
+  'add held-back water': ({ litres }, f) => ({
+    show: `Pour in the ${litres === undefined ? 'water' : `${f.litres(litres)} of water`} that was held back.`,
+    say: `When the foam is down, pour in ${litres === undefined ? 'the water that was held back' : `${f.litres(litres)} of water`}. Pour it slowly down the wall, and stir it in gently.`,
+    why: 'Mixing day left it out so that foam had room. It belongs to the recipe: without it the wine is too strong.',
+    more: 'Drinking water, as warm as the wine: cold water chills the yeast. Stop if foam climbs, and go on when it has sunk. The next reading is a little lower from the water alone.',
+    caution: cautions.openingVessel,
   }),
   'siphon off': () => ({
     show: 'Siphon off (rack) the wine into the clean vessel.',
@@ -106,6 +124,12 @@ export const stepsFerment: Pick<Steps, Ferment> = {
     more: 'A few bubbles are calm. Foam that climbs is a rush: stir that gas out first.',
     caution: 'Gas can rush up with foam. Stand back, and have a cloth ready.',
   }),
+  'make room for foam': ({ litres, nth }, f) => ({
+    show: `Draw off wine ${nth > 1 ? 'once more, ' : ''}until ${litres === undefined ? 'foam has room' : `${f.litres(litres)} are left`}.`,
+    say: `Draw wine off ${nth > 1 ? 'once more, ' : ''}into a clean jar, without splashing, until ${litres === undefined ? 'foam has room' : `${f.litres(litres)} are left`}. Then tell me how much is in the vessel.`,
+    why: 'Powder and stirring bring up foam. It needs about a twentieth of the wine as room, or it leaves over the rim.',
+    more: 'Fill the jar to its neck, close it with an airlock and keep it cool: nothing is better to top up with. A sanitised jar and hose, as for the reserve.',
+  }),
   'stabilisers in hand': (act, f) => ({
     show: 'Take every stabiliser in hand, and open none.',
     say: `Take in hand ${inHand(act, f)}. Check each by its name, and open none yet.`,
@@ -121,5 +145,11 @@ export const stepsFerment: Pick<Steps, Ferment> = {
     why: 'Gas holds sediment up and pushes at corks. Stirring round and round lets the wine swim along; turning about shakes the gas out.',
     more: `${cautions.drill} Keep the whisk under the surface: air is no longer welcome. Warm wine lets its gas go more easily than cold.`,
     ...(act.nth === 1 || act.nth === 101 ? { caution: `${cautions.stirringGas} ${cautions.drill}` } : {}),
+  }),
+  'warm for the gas': ({ nth }, f) => ({
+    show: `Warm the wine to ${f.celsius(20 as Celsius)}${nth > 1 ? ' once more' : ''}, and take its temperature.`,
+    say: `Leave the wine somewhere warmer ${nth > 1 ? 'once more' : 'under its airlock'}, for a day at most. At ${f.celsius(20 as Celsius)} or more, tell me its temperature; then the gas test comes again.`,
+    why: 'Warm wine lets go of gas that cold wine holds. After so many rounds, more stirring only lets in air.',
+    more: 'Warm the room, or wrap the vessel. Never stand it on a heat pad, least of all glass.',
   }),
 };

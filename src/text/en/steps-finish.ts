@@ -10,6 +10,7 @@ type Finish =
   | 'take wine temperature'
   | 'return reserve'
   | 'top up'
+  | 'measure gap'
   | 'read baseline'
   | 'leave to clear'
   | 'look through the wine'
@@ -42,6 +43,12 @@ export const stepsFinish: Pick<Steps, Finish> = {
     say: 'Fill the vessel to just below its stopper, with a like wine or a little water. Tell me how much went in.',
     why: `Air above the wine turns it brown while it waits. A like wine is best: ${f.litres(0.5 as Litres)} of water takes a whole batch from 13 per cent of alcohol to about 12.7.`,
     more: 'How high is on the kit’s sheet; for most vessels it is well up in the neck. If your kit tells you not to top up, enter nothing added.',
+  }),
+  'measure gap': (act, f) => ({
+    show: act.nth > 1 ? 'Measure up to the stopper once more.' : 'Measure from the wine up to the stopper.',
+    say: `Hold a ruler against the glass${act.nth > 1 ? ' once more' : ''}, and measure from the wine up to the stopper. ${act.kind === 'gap' ? `${f.count(act.atMost)} mm or less is wanted.` : 'Little is wanted.'}`,
+    why: 'The wine meets as much air as there is in this gap, for as long as it clears.',
+    more: 'Measure up to the underside of the stopper as it sits. If it is more, the guide asks you to top up again, or to say why not.',
   }),
   'read baseline': (act) => ({
     show: act.nth > 1 ? 'Read the gravity once more, as baseline.' : 'Read the gravity, as baseline.',

@@ -9,7 +9,7 @@ const sachetsOf = (act: Act): number =>
   act.kind === 'account' ? act.sachets.reduce((sum, { count }) => sum + count, 0) : 0;
 
 /** The printed name of the sachet that a stir follows. */
-const sachetOf = (act: Act): string => ('sachet' in act && act.sachet ? quoted(act.sachet.printed) : 'it');
+const sachetOf = (act: Act): string => ('sachet' in act ? quoted(act.sachet.printed) : 'it');
 
 const secondsOf = (act: Act): number => ('seconds' in act ? act.seconds : 0);
 

@@ -57,18 +57,28 @@ export const tonight: Tonight = {
     `Look for ${f.list(missing.map(quoted))} among the sachets and the empties. Until it is found, leave the wine full, closed and under its airlock.`,
   'surface-rushes': () =>
     'Stir out the gas by the timer, slowly at first, with cloths around. No powder until a knock stays calm.',
+  'no-room-for-foam': ({ wanted }, f) =>
+    `Draw wine off into a clean jar, without splashing, until ${f.litres(wanted)} of the vessel are free. Close the jar with an airlock and keep it cool: it tops the vessel up later. Every stabiliser stays closed until there is room.`,
   'stabilisers-not-all-in': ({ missing }, f) =>
     `Keep the sweetening pack closed and cool. Add ${f.list(missing.map(quoted))} first.`,
   'gas-not-tested': () => 'Make the shake test twice, each time against plain water at the same temperature.',
   gassy: (_, f) =>
     `Stir once more by the timer, then test again. Cold wine holds on to its gas: below ${f.celsius(20 as Celsius)}, move it somewhere warmer and wait a day.`,
+  'still-gassy-when-warm': (_, f) =>
+    `Put the stirring away. Leave the wine at ${f.celsius(20 as Celsius)} or more under its airlock, and make the shake test again tomorrow. If it is still lively then, you may go on with a reason: it will clear late.`,
   'fining-too-cold': () => `${WARM} The finings can wait; keep them closed.`,
   'wine-not-measured': () => 'Take the temperature of the wine, in the middle of the vessel.',
+  'gap-not-measured': () =>
+    'Hold a ruler against the glass, from the wine up to the stopper, and enter what it shows.',
+  'gap-too-wide': ({ atMost }, f) =>
+    `Top up with a like wine until the gap is ${f.count(atMost)} mm or less. If there is none in the house, leave the vessel closed and still tonight: a day does no harm.`,
   'clearing-too-short': () => 'Nothing: leave it dark and still. Check that the airlock has water.',
   'not-looked-at': () => 'Look once today with torch or print, and once on another day.',
   cloudy: () =>
     'Do not bottle it: wine does not clear in the bottle. Leave it still, somewhere steady, and look again in a few days. If it stays cloudy, make the shake test: gas holds sediment up.',
   'no-baseline': () => 'Take a reading tonight: gently stirred, gas shaken out, its temperature taken.',
+  'dryness-in-doubt': () =>
+    'Do not bottle, and add nothing. Take a new baseline tonight: gently stirred, gas shaken out, its temperature taken. Then keep the wine warm and closed for a week.',
   'no-reading-since-baseline': () => 'Nothing: leave it closed, topped up and still. Read on the day shown.',
   'still-moving': () =>
     'Do not bottle, and add nothing. Keep it warm under its airlock, and read again tomorrow. It is safe where it is.',
@@ -77,5 +87,4 @@ export const tonight: Tonight = {
   'too-few-bottles': () => 'Collect and wash more bottles. The wine keeps well in its full vessel meanwhile.',
   'too-few-closures': () => 'Get more closures, a tenth more than bottles. The wine keeps well meanwhile.',
   'cork-in-screw-thread': () => 'Set the bottles with a screw thread aside, and collect others.',
-  'not-upright-long-enough': () => 'Leave them upright in a cool, dark place.',
 };

@@ -40,7 +40,7 @@ describe('a shut gate', () => {
     const maker = fermenting();
     maker.wait(1).read({ wineCelsius: 15 as Celsius });
     const { getByRole, getByText } = benchOf(maker);
-    expect(getByRole('img', { name: /Number line with 5 readings/ })).toBeInTheDocument();
+    expect(getByRole('img', { name: /Number line with 6 readings/ })).toBeInTheDocument();
     expect(getByText(/not counted: the wine was cold/)).toBeInTheDocument();
   });
 });
@@ -82,20 +82,46 @@ describe('a reading that was wrong', () => {
 });
 
 describe('a new reading at the gate', () => {
-  test('is judged as soon as it is taken', async () => {
-    const { press, type, user, getAllByRole, heading, reports } = benchOf(finished());
-    await press('new reading');
-    await type('Warmth of the sample', '20');
-    await type('What the hydrometer shows', '1,004');
-    await type('Warmth of the wine itself', '21');
-    for (const yes of getAllByRole('radio', { name: 'Yes' })) await user.click(yes);
-    await press('read it back');
-    await press('yes it is');
-    expect(reports).toMatchObject([
-      { type: 'reading taken', reading: 10_040, degassed: true, returned: true },
+  const reading = async (typed: string) => {
+    const page = benchOf(finished());
+    await page.press('new reading');
+    await page.type('Warmth of the sample', '20');
+    await page.type('What the hydrometer shows', typed);
+    await page.type('Warmth of the wine itself', '21');
+    for (const yes of page.getAllByRole('radio', { name: 'Yes' })) await page.user.click(yes);
+    await page.press('read it back');
+    await page.press('yes it is');
+    return page;
+  };
+
+  test('is judged as soon as it is taken, and answers no act', async () => {
+    const { heading, reports } = await reading('0,994');
+    expect(reports).toEqual([
+      {
+        type: 'reading taken',
+        how: 'touch',
+        reading: 9940,
+        sampleCelsius: 20,
+        wineCelsius: 21,
+        degassed: true,
+        returned: true,
+      },
     ]);
-    expect(reports[0]).not.toHaveProperty('act');
+    expect(heading()).toBe('It is finished.');
+  });
+
+  test('that went up is doubted, and counts only when it is confirmed', async () => {
+    const { heading, press, reports } = await reading('1.004');
+    expect(heading()).toBe('Is it really 1.004?');
+    await press('yes it is');
+    expect(reports.at(-1)).toMatchObject({ type: 'reading taken', reading: 10_040, confirmed: true });
     expect(heading()).toBe('Not yet.');
+  });
+
+  test('that was doubted and denied comes back as it was typed', async () => {
+    const { press, getByLabelText } = await reading('1.004');
+    await press('no it is not');
+    expect(getByLabelText('What the hydrometer shows')).toHaveValue('1.004');
   });
 });
 

@@ -72,6 +72,14 @@ export class Bench {
     return problem && tell(this.text, problem, this.formats);
   }
 
+  /** The last refusal where it only asks whether a reading is right; it is then a question and no refusal. */
+  takeDoubt(): Problem | undefined {
+    const { refused } = this;
+    if (refused?.code !== 'reading-went-up' && refused?.code !== 'reading-jumped') return undefined;
+    this.refused = undefined;
+    return refused;
+  }
+
   /** Reports, and says whether it was taken. */
   async send(report: Report): Promise<boolean> {
     if (this.busy) return false;

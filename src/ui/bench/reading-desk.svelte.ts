@@ -14,6 +14,8 @@ export class ReadingDesk {
   draft = $state<ReadingDraft>({ ...EMPTY_DRAFT });
   problems = $state<DraftProblems>({});
   asked = $state<Reading>();
+  /** Why the reading is doubted, while it is asked once more. */
+  doubt = $state<Problem>();
 
   constructor(
     readonly bench: Bench,
@@ -31,6 +33,7 @@ export class ReadingDesk {
   /** Back to the fields, with all that was typed. */
   takeBack(): void {
     this.asked = undefined;
+    this.doubt = undefined;
   }
 
   /** The sentence beside a field. */
@@ -39,13 +42,15 @@ export class ReadingDesk {
     return problem === 'unanswered' ? this.bench.words.answerThis : this.bench.tell(problem);
   }
 
-  /** Sends what was answered with yes. What is refused comes back to the fields. */
+  /** Sends what was answered with yes. What is doubted is asked once more; what is refused comes back to the fields. */
   async send(how: Press): Promise<boolean> {
     const reading = this.asked;
     if (!reading) return false;
     const act = this.act === undefined ? {} : { act: this.act };
-    const taken = await this.bench.send({ type: 'reading taken', how, ...act, ...reading });
-    this.asked = undefined;
+    const confirmed = this.doubt === undefined ? {} : { confirmed: true };
+    const taken = await this.bench.send({ type: 'reading taken', how, ...act, ...reading, ...confirmed });
+    this.doubt = taken || this.doubt ? undefined : this.bench.takeDoubt();
+    if (!this.doubt) this.asked = undefined;
     return taken;
   }
 }

@@ -267,3 +267,12 @@ test('what is judged has two answers, and no key that answers by habit', async (
     { type: 'judged', how: 'touch', act: 'knock the surface 1', what: 'rush', yes: false },
   ]);
 });
+
+test('the gap below the stopper is measured and read back', async () => {
+  const { type, press, reports, heading } = bench('measure gap 1');
+  await type('From the wine up to the stopper', '22');
+  await press('read it back');
+  expect(heading()).toBe('22 mm. Right?');
+  await press('yes it is');
+  expect(reports).toEqual([{ type: 'gap measured', how: 'touch', act: 'measure gap 1', millimetres: 22 }]);
+});

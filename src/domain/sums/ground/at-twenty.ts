@@ -8,9 +8,10 @@ const LIGHTEST: Liquid = { alcohol: 0.35, extract: 0 };
 const TWELVE_PERCENT = 0.09641;
 
 /**
- * What the liquid is made of where nothing but its density is known. Above water it is must: extract alone. A hair
- * below water it is still judged as water, because a hydrometer is proved in plain water; by 0.996 it is wine of
- * 12 % vol with the extract that fits; extract runs out at 0.984, and below that there is only more alcohol.
+ * What the liquid is made of where nothing but its density is known. Above water it is must: extract alone. A
+ * hair below water it is still judged as water, because a hydrometer is proved in plain water; by 0.996 it is
+ * wine of 12 % vol with the extract that fits; extract runs out at 0.984, and below that there is only more
+ * alcohol.
  */
 const UNKNOWN: readonly Liquid[] = [
   DENSEST,
@@ -34,8 +35,8 @@ const between = (from: Liquid, to: Liquid, share: number): Liquid => ({
 });
 
 /**
- * SG 20/20 of the must or wine that has a given density relative to water when both are at some other temperature.
- * A start gravity, where it is known, says how much of the liquid is alcohol.
+ * SG 20/20 of the must or wine that has a given density relative to water when both are at some other
+ * temperature. A start gravity, where it is known, says how much of the liquid is alcohol.
  */
 export function atTwenty(relative: number, celsius: number, start?: number): number {
   const path = start === undefined ? UNKNOWN : fermentingFrom(start);

@@ -4,8 +4,8 @@ import { shareLeft, type Course } from './ferment-curve';
 export type Seen = { warm: number; gravity: number };
 
 /**
- * One way that a ferment may go: its course, the share left when it was first seen, the gravity it comes to rest at, and by how many standard deviations its
- * pace will be off from now on.
+ * One way that a ferment may go: its course, the share left when it was first seen, the gravity it comes to
+ * rest at, and by how many standard deviations its pace will be off from now on.
  */
 export type Belief = { course: Course; outset: number; rest: number; hurry: number };
 
@@ -33,7 +33,10 @@ const BELIEFS = 300;
 /** Five values of a standard normal that stand for a fifth of it each. */
 const FIFTHS = [-1.2816, -0.5244, 0, 0.5244, 1.2816];
 
-/** What to believe of a ferment after some gravities, the first of which is where it starts. The first rest is the usual one. */
+/**
+ * What to believe of a ferment after some gravities, the first of which is where it starts. The first rest is
+ * the usual one.
+ */
 export function fermentBeliefs(
   seen: readonly [Seen, ...Seen[]],
   rests: readonly [Rest, ...Rest[]],
@@ -73,8 +76,8 @@ function evenly(likely: readonly Weighed[]): Weighed[] {
 }
 
 /**
- * How well one course explains what was seen. Gravity is linear in the gravity at rest, so that one is worked out
- * exactly (a normal prior times a normal likelihood) rather than tried.
+ * How well one course explains what was seen. Gravity is linear in the gravity at rest, so that one is worked
+ * out exactly (a normal prior times a normal likelihood) rather than tried.
  */
 function judge(
   course: Course,
@@ -111,7 +114,10 @@ const priorOf = (course: Course): number =>
     0,
   );
 
-/** Where to look next: around the weight, but no narrower than the distance between two courses that were tried. */
+/**
+ * Where to look next: around the weight, but no narrower than the distance between two courses that were
+ * tried.
+ */
 function closer(weighed: readonly Weighed[], about: About): About {
   const spreadOf = (axis: (typeof AXES)[number]): Normal => {
     const mean = weighed.reduce((sum, { course, weight }) => sum + weight * Math.log(course[axis]), 0);

@@ -1,6 +1,6 @@
 /**
- * The course of a ferment in warm days: what share of the sugar a grown yeast would eat in a day at the outset, how
- * long it takes to grow, and how easily it bears the alcohol that it makes.
+ * The course of a ferment in warm days: what share of the sugar a grown yeast would eat in a day at the
+ * outset, how long it takes to grow, and how easily it bears the alcohol that it makes.
  */
 export type Course = { rate: number; lag: number; ease: number };
 
@@ -23,14 +23,20 @@ function workDone({ lag }: Course, warm: number): number {
   return spread * (ramp((warm - lag) / spread) - ramp(-lag / spread));
 }
 
-/** The work that it takes until a share is left: dy/dw = −rate · y/(y + scarce) · (y + ease)/(1 + ease), solved for w. */
+/**
+ * The work that it takes until a share is left: dy/dw = −rate · y/(y + scarce) · (y + ease)/(1 + ease),
+ * solved for w.
+ */
 function workFor({ rate, ease }: Course, share: number): number {
   const scarce = SCARCE / ease;
   const eaten = -scarce * Math.log(share) + (1 - scarce) * Math.log((1 + ease) / (share + ease));
   return (eaten * (1 + ease)) / rate;
 }
 
-/** The share of what can ferment that is left: that equation turned round by Newton's method in the share's logarithm. */
+/**
+ * The share of what can ferment that is left: that equation turned round by Newton's method in the share's
+ * logarithm.
+ */
 export function shareLeft(course: Course, warm: number): number {
   const { rate, ease } = course;
   const scarce = SCARCE / ease;

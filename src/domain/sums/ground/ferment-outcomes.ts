@@ -6,16 +6,25 @@ const UNCHANGED = 0.0005;
 const PRECISE_DAYS = 0.25;
 const AHEAD_DAYS = 30;
 
-/** Where time stands: the day, in warm days too, how many of those a day will bring, and how unsure that pace is. */
+/**
+ * Where time stands: the day, in warm days too, how many of those a day will bring, and how unsure that pace
+ * is.
+ */
 export type Present = { day: number; warm: number; pace: number; unsure: number };
 
-/** What one belief comes to: the gravity on a day, and the days on which something is reached. Infinity is never. */
+/**
+ * What one belief comes to: the gravity on a day, and the days on which something is reached. Infinity is
+ * never.
+ */
 export type Outcomes = {
   gravityOn: (belief: Belief, day: number) => number;
   reaches: (belief: Belief, gravity: number) => number;
   unchangedFrom: (belief: Belief, day: number, days: number) => number;
 };
 
+/**
+ * What beliefs come to, counting on from the present at its pace, which each belief hurries in its own way.
+ */
 export function fermentOutcomes(first: Seen, present: Present): Outcomes {
   const paceOf = ({ hurry }: Belief) => present.pace * Math.exp(hurry * present.unsure);
   const gravityOn = (belief: Belief, day: number) => {

@@ -10,7 +10,10 @@ export type FermentWarning =
   | { code: 'cold'; celsius: number; warmEnough: number; daysLost: number }
   | { code: 'cooling'; celsius: number; warmEnough: number; inDays: number };
 
-/** A ferment that has not reached its limit: what it has been like, what is believed of it, what is asked of it. */
+/**
+ * A ferment that has not reached its limit: what it has been like, what is believed of it, what is asked of
+ * it.
+ */
 export type Underway = {
   readings: readonly Warmth[];
   beliefs: readonly Belief[];
@@ -25,6 +28,7 @@ const COSY = 21;
 const COOLING_AHEAD = 3;
 const LONGEST_DAYS = 90;
 
+/** Every warning that is due: a stall first, then the cold. */
 export const fermentWarnings = (underway: Underway): FermentWarning[] =>
   [stall(underway), cold(underway), cooling(underway)].filter((warning) => warning !== undefined);
 

@@ -12,13 +12,16 @@ const SUGAR = [
   [0, 18.3184, 12.3081],
 ];
 
-/** Water's density as the sucrose polynomial has it: 0.003–0.004 kg/m³ below the best value, so never mix the two. */
+/**
+ * Water's density as the sucrose polynomial has it: 0.003–0.004 kg/m³ below the best value, so never mix the
+ * two.
+ */
 export const icumsaWater = (celsius: number): number =>
   polynomial(WATER, celsius) / (1 + WATER_DIVISOR * celsius);
 
 /**
- * The sucrose polynomial without a guard. A slightly negative mass fraction is the "apparent extract" of a liquid
- * that alcohol has made lighter than water.
+ * The sucrose polynomial without a guard. A slightly negative mass fraction is the "apparent extract" of a
+ * liquid that alcohol has made lighter than water.
  */
 export function icumsaDensity(massFraction: number, celsius: number): number {
   const warmth = (celsius - 20) / 100;

@@ -2,8 +2,8 @@ const MOST_STEPS = 100;
 const CLOSE_ENOUGH = 1e-13;
 
 /**
- * Where a continuous function crosses zero between two points that lie on either side of it. False position in
- * the Illinois form: about eight steps on the smooth curves here, and it never leaves the bracket.
+ * Where a continuous function crosses zero between two points that lie on either side of it. False position
+ * in the Illinois form: about eight steps on the smooth curves here, and it never leaves the bracket.
  */
 export function rootBetween(f: (x: number) => number, from: number, to: number): number {
   let [a, b] = [from, to];

@@ -5,8 +5,8 @@ import { icumsaDensity, icumsaWater } from './icumsa-density';
 export type Liquid = { alcohol: number; extract: number };
 
 /**
- * Density of a wine or must relative to water at its own temperature, by Tabarié's relation: alcohol and extract each
- * shift it from that of their own water.
+ * Density of a wine or must relative to water at its own temperature, by Tabarié's relation: alcohol and
+ * extract each shift it from that of their own water.
  */
 export function tabarie({ alcohol, extract }: Liquid, celsius: number): number {
   const lighter = alcohol === 0 ? 1 : ethanolWaterDensity(alcohol, celsius) / ethanolWaterDensity(0, celsius);
