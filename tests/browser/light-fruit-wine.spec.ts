@@ -57,6 +57,7 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
 
   await bench.act(/Draw off/);
   await bench.act(/Sanitise/);
+  await bench.act(/./, () => bench.number(/second vessel holds/, '25'));
   await bench.act(/Siphon/);
   await bench.act(/Measure/, () => bench.number(/wine arrived/, '20.4'));
   await bench.act(/Knock/, () => bench.press(/^No, it stayed calm/));
@@ -81,6 +82,7 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
   await bench.byTheClock(/./, 20);
   await bench.act(/./);
   await bench.act(/./, () => bench.number(/topped up with/, '0'));
+  await bench.act(/./, () => bench.number(/up to the stopper/, '25'));
   await bench.act(/gravity/i, () => bench.read({ reading: '1.001' }));
   await bench.act(/./);
 

@@ -18,7 +18,8 @@ const table440 = {
   read: 'as tabulated in the definitions file of GNU Units 2.22 (Debian), by regenerate-sugar-table.mjs',
   tolerance: 0.00012,
   because:
-    'to 40 Brix: the table rests on Plato 1900, which ICUMSA corrected by up to 0.00011 there; its rounding is 0.000005',
+    'to 40 Brix: the table rests on Plato 1900, which ICUMSA corrected by up to 0.00011 there; ' +
+    'its rounding is 0.000005',
 };
 const head = JSON.stringify(table440, null, 2).slice(0, -2);
 const lines = rows.map((row) => `    { "brix": ${row.brix}, "apparent": ${row.apparent.toFixed(5)} }`);

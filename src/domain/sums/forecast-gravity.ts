@@ -66,12 +66,11 @@ const WARMTH_DOUBTED = 0.35;
  *              reading is our own judgement.
  */
 export function forecastGravity(given: readonly ForecastReading[], terms: ForecastTerms = {}): Forecast {
-  const { limit = 0.996, hoursApart = 48, minimumDays = 0, warmEnough = 18 } = terms;
   const readings = inOrder(given);
-  requireWithin('dry limit', limit, 0.985, 1.01);
+  const { limit, hoursApart, minimumDays, warmEnough, start } = complete(terms, readings);
   const seen = asSeen(readings);
   const present = presentOf(readings, seen);
-  const beliefs = fermentBeliefs(seen, restsFrom(terms.start ?? readings[0].gravity));
+  const beliefs = fermentBeliefs(seen, restsFrom(start));
   const outcomes = fermentOutcomes(seen[0], present);
   const dry = readings[readings.findLastIndex(({ gravity }) => gravity > limit) + 1];
   const reach = beliefs.map((belief) => dry?.day ?? Math.max(outcomes.reaches(belief, limit), present.day));
@@ -86,6 +85,17 @@ export function forecastGravity(given: readonly ForecastReading[], terms: Foreca
     gateOpens: dayOf(opens),
     warnings: dry ? [] : fermentWarnings({ readings, beliefs, outcomes, limit, warmEnough }),
   };
+}
+
+function complete(terms: ForecastTerms, [{ gravity }]: Readings): Required<ForecastTerms> {
+  const house = { limit: 0.996, hoursApart: 48, minimumDays: 0, warmEnough: 18, start: gravity };
+  const asked = { ...house, ...terms };
+  requireWithin('dry limit', asked.limit, 0.985, 1.01);
+  requireWithin('hours apart', asked.hoursApart, 0, 400);
+  requireWithin('minimum days', asked.minimumDays, 0, HORIZON);
+  requireWithin('warm enough', asked.warmEnough, 0, 40);
+  requireWithin('start gravity', asked.start, 0.98, 1.17);
+  return asked;
 }
 
 function inOrder(given: readonly ForecastReading[]): Readings {

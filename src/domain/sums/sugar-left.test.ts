@@ -24,7 +24,7 @@ test('a division of 0.001 hides about 2 g/L near dryness', () =>
     sugarLeft({ start: 1.09, now: 0.998 }).value - sugarLeft({ start: 1.09, now: 0.997 }).value,
   ).toBeCloseTo(2.14, 0));
 
-test('its interval holds the sugar of simulated wines, whose musts and yeasts differ, nineteen times in twenty', () => {
+test('simulated wines, whose musts and yeasts differ, are within it nineteen times in twenty', () => {
   const wines = Array.from({ length: 40 }, (_, seed) =>
     simulatedFerment('sound', seed, 1.05 + (seed % 6) / 100, 10),
   );

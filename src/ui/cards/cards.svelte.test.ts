@@ -272,7 +272,7 @@ test('the gap below the stopper is measured and read back', async () => {
   const { type, press, reports, heading } = bench('measure gap 1');
   await type('From the wine up to the stopper', '22');
   await press('read it back');
-  expect(heading()).toBe('22 mm. Right?');
+  expect(heading()).toBe('22 millimetres. Right?');
   await press('yes it is');
   expect(reports).toEqual([{ type: 'gap measured', how: 'touch', act: 'measure gap 1', millimetres: 22 }]);
 });
