@@ -17,8 +17,7 @@ type Misread =
 
 /** Questions about a reading that is probably wrong: it is taken when the maker says that it is right. */
 type Questioned =
-  | { code: 'reading-jumped'; by: Gravity; hours: number }
-  | { code: 'reading-went-up'; by: Gravity };
+  { code: 'reading-jumped'; by: Gravity; hours: number } | { code: 'reading-went-up'; by: Gravity };
 
 /** Clauses of the dryness gate. */
 type NotFinished =
@@ -56,7 +55,6 @@ type NotYet =
   | { code: 'no-room-for-foam'; room: Litres; wanted: Litres }
   | { code: 'gap-not-measured' }
   | { code: 'gap-too-wide'; millimetres: number; atMost: number }
-  | { code: 'still-gassy-when-warm'; failures: number }
   | { code: 'dryness-in-doubt'; since: Instant }
   | { code: 'stabilisers-not-all-in'; missing: readonly string[] }
   | { code: 'gas-not-tested'; passes: number; wanted: number }

@@ -8,7 +8,7 @@ import { sugarLeft } from '../domain/sums/sugar-left';
 import { isIn, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import { stabilisersOf } from './limits';
-import { readingsOfFerment, readingsOfMust } from './selections';
+import { readingsOfFerment, startGravity } from './selections';
 
 /** What ignoring a shut dryness gate would mean for this batch. Sugar in g/L, pressures in bar over atmosphere. */
 export type Consequence = {
@@ -33,10 +33,10 @@ const MOST_SUGAR = 30;
 
 /** From the newest reading and the start; nothing while either is missing. */
 export function consequence(sheet: KitSheet, facts: Facts): Consequence | undefined {
-  const start = standing(readingsOfMust(facts)).at(-1);
+  const start = startGravity(sheet, facts);
   const newest = standing(readingsOfFerment(facts)).at(-1);
-  if (!start || !newest || start.gravity < newest.gravity || start.gravity < 10_000) return undefined;
-  const from = relativeDensity(start.gravity);
+  if (!start || !newest || start < newest.gravity || start < 10_000) return undefined;
+  const from = relativeDensity(start);
   const to = relativeDensity(newest.gravity);
   const sugar = sugarLeft({ start: from, now: to, division: scaleOf(newest.division) });
   const alcohol = alcoholFromGravity({ start: from, finish: to }).value;

@@ -1,14 +1,14 @@
 import type { Finish } from '../domain/gates/finish';
 import { roomForFoam } from '../domain/gates/room-for-foam';
 import { toppedUp } from '../domain/gates/topped-up';
-import { HIGHEST_GRAVITY } from '../domain/gravity';
+import { HIGHEST_GRAVITY, type Gravity } from '../domain/gravity';
 import { bottlesReady } from '../domain/gates/bottles-ready';
-import { boxComplete } from '../domain/gates/box-complete';
+import { boxComplete, heldBack } from '../domain/gates/box-complete';
 import { fallenBright } from '../domain/gates/fallen-bright';
 import { fermentationFinished, type Fermented } from '../domain/gates/fermentation-finished';
 import { gasGone } from '../domain/gates/gas-gone';
 import { mayStabilise } from '../domain/gates/may-stabilise';
-import { mustMixed } from '../domain/gates/must-mixed';
+import { mustMixed, type StartRange } from '../domain/gates/must-mixed';
 import { mustWarmEnough } from '../domain/gates/must-warm-enough';
 import { wineStill } from '../domain/gates/wine-still';
 import { standing, type Reading } from '../domain/reading';
@@ -44,8 +44,8 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
         .filter(([act]) => act.startsWith('stir must'))
         .reduce((longest, [, seconds]) => Math.max(longest, seconds), 0),
       stirSeconds: STIR_MUST_SECONDS,
-      range: startRangeOf(sheet),
-      batch: sheet.batchLitres as Litres,
+      range: startRangeIn(sheet, facts),
+      batch: litresMixed(sheet, facts),
     }),
   'proving dry': (sheet, facts) => fermentationFinished(fermented(sheet, facts)),
   'proving gas-free': (_, facts) => gasGone(facts.judgements, lastDegassed(facts)),
@@ -85,6 +85,18 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
       closure: sheet.bottle.closure,
     }),
 };
+
+/** Litres of must while some of the water is held back for foam. */
+const litresMixed = ({ batchLitres }: KitSheet, { brim }: Facts): Litres =>
+  (batchLitres - heldBack(brim, batchLitres as Litres)) as Litres;
+
+/** The sheet's start range as it reads in that must: held-back water leaves it thicker by as much. */
+function startRangeIn(sheet: KitSheet, facts: Facts): StartRange {
+  const { lowest, highest } = startRangeOf(sheet);
+  const thicker = sheet.batchLitres / litresMixed(sheet, facts);
+  const now = (gravity: Gravity): Gravity => Math.round(10_000 + (gravity - 10_000) * thicker) as Gravity;
+  return { lowest: now(lowest), highest: now(highest) };
+}
 
 const fermented = (sheet: KitSheet, facts: Facts): Fermented => ({
   readings: readingsOfFerment(facts),

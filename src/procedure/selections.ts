@@ -1,7 +1,10 @@
 import { daysBetween, type Moment } from '../domain/calendar';
-import type { Reading } from '../domain/reading';
+import { heldBack } from '../domain/gates/box-complete';
+import type { Gravity } from '../domain/gravity';
+import { standing, type Reading } from '../domain/reading';
 import type { Instant, Litres } from '../domain/unit';
 import { timesReturned, type Facts } from './facts';
+import type { KitSheet } from './kit-sheet';
 
 /** Readings of the must, before the yeast. */
 export const readingsOfMust = ({ readings, pitched }: Facts): Reading[] =>
@@ -21,6 +24,14 @@ export function readingsOfFerment(facts: Facts): Reading[] {
   const from = back ? back.at : pitched.at;
   const until = back || !sweetened ? Infinity : sweetened.at;
   return readings.filter(({ takenAt }) => takenAt >= from && takenAt <= until);
+}
+
+/** The gravity that the whole batch began from: the must's last reading, thinned by water that was held back and is in now. */
+export function startGravity(sheet: KitSheet, facts: Facts): Gravity | undefined {
+  const read = standing(readingsOfMust(facts)).at(-1)?.gravity;
+  if (read === undefined || !('add held-back water 1' in facts.done)) return read;
+  const held = heldBack(facts.brim, sheet.batchLitres as Litres);
+  return Math.round(10_000 + (read - 10_000) * (1 - held / sheet.batchLitres)) as Gravity;
 }
 
 /** When the gas was last stirred out: gas tests count from then on. Never, where it was not. */

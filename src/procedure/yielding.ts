@@ -5,13 +5,19 @@ import type { Facts } from './facts';
 import type { Gate } from './phase';
 
 /** The clauses that yield to a typed reason: cosmetic and calendar ones. Whatever is not here yields to nothing. */
-export const YIELDS: Partial<Record<Gate | Check, readonly Problem['code'][]>> = {
+export const YIELDS = {
   'proving dry': ['too-soon'],
   'proving gas-free': ['gassy', 'gas-not-tested'],
   'proving clear': ['clearing-too-short', 'cloudy', 'not-looked-at'],
   'warm enough to fine': ['fining-too-cold'],
   'topped up': ['gap-too-wide'],
-};
+} as const satisfies Partial<Record<Gate | Check, readonly Problem['code'][]>>;
+
+/** Whether a clause is one that yields to a reason where it is asked. */
+export const yields = (question: Gate | Check, clause: string): boolean =>
+  Object.entries(YIELDS).some(
+    ([asked, clauses]) => asked === question && clauses.some((code) => code === clause),
+  );
 
 /** Whether a clause has yielded, since the wine last came back from the gate that asks. */
 export function hasYielded(question: Gate | Check, clause: Problem['code'], facts: Facts): boolean {

@@ -6,7 +6,7 @@ import { judge } from '../procedure/judge';
 import type { KitSheet } from '../procedure/kit-sheet';
 import type { Gate, Place } from '../procedure/phase';
 import { MOST_EXTRA_ROUNDS, WARM_FOR_GAS } from '../procedure/phases/degas';
-import { YIELDS } from '../procedure/yielding';
+import { yields } from '../procedure/yielding';
 import type { EventOf } from './batch-event';
 import { remediesFor } from './remedies';
 import { tooShort } from './reason';
@@ -49,9 +49,9 @@ function mayBeOverridden(
   { question, clause, reason, how }: EventOf<'overridden'>,
 ): Problem | undefined {
   if (how === 'voice') return { code: 'not-by-voice' };
-  const yields = YIELDS[question]?.some((code) => code === clause) ?? false;
   const fails = failedAt(question, sheet, facts).some(({ code }) => code === clause);
-  if (!yields || !fails || !itsTime(question, facts)) return { code: 'does-not-yield', clause };
+  if (!yields(question, clause) || !fails || !itsTime(question, facts))
+    return { code: 'does-not-yield', clause };
   return tooShort(reason);
 }
 

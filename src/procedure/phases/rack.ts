@@ -22,10 +22,10 @@ const measureVessel = (facts: Facts, nth: number): Act => ({
   suggested: litresNow(facts),
 });
 
-/** From one vessel to another: clean gear again, siphon, and a look at how much arrived. */
+/** From one vessel to another: its room measured, clean gear again, siphon, and a look at how much arrived. */
 export const movingActs = (facts: Facts, nth: number): Act[] => [
-  toDo(facts, 'sanitise again', nth),
   ...(nth === LAST_MOVE ? [] : [measureVessel(facts, nth)]),
+  toDo(facts, 'sanitise again', nth),
   toDo(facts, 'siphon off', nth),
   { ...base(facts, 'measure wine', nth), kind: 'litres', of: 'wine', suggested: litresNow(facts) },
 ];

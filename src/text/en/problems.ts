@@ -168,7 +168,6 @@ const later: Pick<
   Sentences,
   | 'gas-not-tested'
   | 'gassy'
-  | 'still-gassy-when-warm'
   | 'fining-too-cold'
   | 'wine-not-measured'
   | 'gap-not-measured'
@@ -190,8 +189,6 @@ const later: Pick<
     `${counted(f, passes, 'calm shake test')} so far; ${counted(f, wanted, 'calm test')} in a row are needed. Shake wine and plain water at the same temperature, and compare.`,
   gassy: ({ failures }, f) =>
     `The wine was livelier than plain water in ${counted(f, failures, 'shake test')}. Stir again by the timer, turning about at the beep, and test again.`,
-  'still-gassy-when-warm': ({ failures }, f) =>
-    `The wine has been warm, and was livelier than plain water in ${counted(f, failures, 'shake test')}. More stirring only lets in air. Leave it warm under its airlock, test again tomorrow, and go on with a reason if nothing has changed.`,
   'fining-too-cold': ({ wine, atLeast }, f) =>
     `The wine is ${f.celsius(wine)}; finings work at ${f.celsius(atLeast)} or more. Move it somewhere warmer, and measure again.`,
   'wine-not-measured': () => 'The wine has not been measured for warmth. Take its temperature first.',

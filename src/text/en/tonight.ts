@@ -64,8 +64,6 @@ export const tonight: Tonight = {
   'gas-not-tested': () => 'Make the shake test twice, each time against plain water at the same temperature.',
   gassy: (_, f) =>
     `Stir once more by the timer, then test again. Cold wine holds on to its gas: below ${f.celsius(20 as Celsius)}, move it somewhere warmer and wait a day.`,
-  'still-gassy-when-warm': (_, f) =>
-    `Put the stirring away. Leave the wine at ${f.celsius(20 as Celsius)} or more under its airlock, and make the shake test again tomorrow. If it is still lively then, you may go on with a reason: it will clear late.`,
   'fining-too-cold': () => `${WARM} The finings can wait; keep them closed.`,
   'wine-not-measured': () => 'Take the temperature of the wine, in the middle of the vessel.',
   'gap-not-measured': () =>
