@@ -1,3 +1,4 @@
+import { heldBack } from '../../src/domain/gates/box-complete';
 import { HOUR, nextFreeHour, type Moment } from '../../src/domain/calendar';
 import type { Gravity } from '../../src/domain/gravity';
 import type { Celsius, Instant, Litres } from '../../src/domain/unit';
@@ -96,7 +97,7 @@ export class Maker {
     return this.report({
       type: 'reading taken',
       how: 'touch',
-      reading: Math.round(this.wine.gravityOn(this.day) * 10_000) as Gravity,
+      reading: this.shown(),
       sampleCelsius: 20 as Celsius,
       wineCelsius: this.wine.celsius as Celsius,
       degassed: true,
