@@ -119,6 +119,15 @@ export class Maker {
     return this.report({ type: 'gate passed', how: 'touch', gate, rules: RULES, readings: [] });
   }
 
+  /** What the hydrometer shows: thicker while the water that foam makes room for is held back. */
+  private shown(): Gravity {
+    const { batchLitres } = this.sheet;
+    const waterIn = 'add held-back water 1' in this.facts.done;
+    const held = waterIn ? 0 : heldBack(this.facts.brim, batchLitres as Litres);
+    const thin = this.wine.gravityOn(this.day) - 1;
+    return Math.round(10_000 + (thin * 10_000 * batchLitres) / (batchLitres - held)) as Gravity;
+  }
+
   /** Answers the current act as a careful maker with sound wine would, on its day. */
   answer(): Problem | undefined {
     const act = this.act;
