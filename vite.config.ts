@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
 /** Vite's dev server puts styles into the page by script; the strict policy of index.html lets only these in. */
@@ -15,11 +16,25 @@ const devStyles: Plugin = {
   },
 };
 
+/** Builds our own service worker, with the list of files that it keeps. Big icons are the system's, once, at installing. */
+const offline = VitePWA({
+  strategies: 'injectManifest',
+  srcDir: 'src/app',
+  filename: 'service-worker.ts',
+  injectRegister: false,
+  manifest: false,
+  includeManifestIcons: false,
+  injectManifest: {
+    rollupFormat: 'iife',
+    globPatterns: ['**/*.{html,js,css,woff2,json,svg,webmanifest}'],
+  },
+});
+
 const nightly = process.env['NIGHTLY'] === '1';
 
 export default defineConfig({
   base: './',
-  plugins: [svelte({ configFile: false }), devStyles],
+  plugins: [svelte({ configFile: false }), devStyles, offline],
   build: {
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },

@@ -6,6 +6,9 @@ import { MirroredJournalStore } from '../storage/mirrored-journal-store';
 import { newId } from '../storage/new-id.browser';
 import { otherTabs } from '../storage/other-tabs.browser';
 import { SettingsStore } from '../storage/settings-store';
+import { en } from '../text/en';
+import { pageClock } from '../timers/page-clock';
+import { clockDevice } from '../timers/page-clock.browser';
 import { Live } from '../ui/live.svelte';
 import '../ui/styles/base.css';
 import '../ui/shell/print.css';
@@ -14,10 +17,16 @@ import App from './App.svelte';
 import { ChosenPreferences } from './chosen-preferences.svelte';
 import { wallClock } from './clock.browser';
 import { files } from './file.browser';
+import { handsFreeOf } from './hands-free.browser';
 import { location } from './location.browser';
 import { page } from './page.browser';
 import type { Ports } from './ports';
+import { routeOf } from './routes';
+import { soundCheck } from './sound-check.browser';
 import { Trouble } from './trouble.svelte';
+import { followUpdates } from './updates.browser';
+import { VersionNews } from './version-news.svelte';
+import VersionNotice from './VersionNotice.svelte';
 
 const target = document.getElementById('app');
 if (!target) throw new Error('index.html has no #app');
@@ -25,6 +34,8 @@ if (!target) throw new Error('index.html has no #app');
 const trouble = new Trouble();
 page.onFault(() => trouble.tell('unforeseen'));
 
+const now = pageClock(clockDevice(), () => undefined);
+const wall = wallClock(now);
 const settings = idbDatabase('fallbright-settings');
 const preferences = new ChosenPreferences(new SettingsStore(settings));
 const store = new MirroredJournalStore(idbDatabase('fallbright'), idbDatabase('fallbright-copy'), (problem) =>
@@ -32,12 +43,14 @@ const store = new MirroredJournalStore(idbDatabase('fallbright'), idbDatabase('f
 );
 
 const outside: Ports = {
-  clock: new Live(wallClock.now, wallClock.subscribe),
+  clock: new Live(wall.now, wall.subscribe),
   address: new Live(location.read, location.subscribe),
   go: location.go,
   files,
-  batches: { store, clock: wallClock.now, exclusively, otherTabs: otherTabs(), newId },
+  batches: { store, clock: wall.now, exclusively, otherTabs: otherTabs(), newId },
   preferences,
+  handsFree: handsFreeOf(en, now, () => preferences.current),
+  soundCheck: soundCheck(en.language, () => preferences.current.sound),
   storage: {
     isPromised: page.isStoragePromised,
     askToKeep: () =>
@@ -52,4 +65,14 @@ const outside: Ports = {
 // The chosen look is known before anything is drawn, so that a dark cellar is not lit up by a pale page.
 const problem = await preferences.recall();
 if (problem) trouble.tell(problem);
+const news = new VersionNews();
+mount(VersionNotice, { target, props: { news, text: en } });
 mount(App, { target, props: { outside, trouble } });
+
+// Vite's dev server makes every file afresh: there is nothing to keep.
+if (import.meta.env.PROD)
+  void followUpdates({
+    isAtRest: () => routeOf(location.read()).screen === 'opening',
+    subscribe: location.subscribe,
+    tell: (version) => news.tell(version),
+  });

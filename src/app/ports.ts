@@ -1,7 +1,12 @@
 import { createContext } from 'svelte';
 import type { Moment } from '../domain/calendar';
+import type { Words } from '../guide/guide-text';
+import type { HandsFree } from '../ui/bench/hands-free';
 import type { Live, Subscribe } from '../ui/live.svelte';
+import type { Voice } from '../voice/engine';
+import type { Heard } from '../voice/speaker';
 import type { ImportPorts } from '../workflow/import-batch';
+import type { Journal } from '../workflow/journal';
 import type { ChosenPreferences } from './chosen-preferences.svelte';
 
 /** What time it is on the maker's wall, and a tick about every second. */
@@ -24,6 +29,17 @@ export type Ports = {
   files: Files;
   batches: ImportPorts;
   preferences: ChosenPreferences;
+  /** Puts a guide to work on a batch, with the device's voice, tones and screen, and gives back how to leave. */
+  handsFree: (
+    words: Words,
+    journal: Pick<Journal, 'report'>,
+  ) => { hands: HandsFree; leave: () => void };
+  /** The device's voices for the language, nothing while they are looked for; and a line spoken as was chosen. */
+  soundCheck: {
+    voices: Live<readonly Voice[] | undefined>;
+    say: (line: string) => Promise<Heard>;
+    hush: () => void;
+  };
   /** Whether the browser has promised to keep what is stored, and the one time at which it is asked to. */
   storage: { isPromised: () => Promise<boolean>; askToKeep: () => Promise<void> };
   print: () => void;

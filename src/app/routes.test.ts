@@ -13,10 +13,11 @@ describe('an address', () => {
     ['#/safety', { screen: 'safety' }],
     ['#/batch/k3-9', { screen: 'batch', batch: 'k3-9' }],
     ['#/batch/k3-9/journal', { screen: 'journal', batch: 'k3-9' }],
+    ['#/batch/k3-9/sums', { screen: 'sums', batch: 'k3-9' }],
   ];
   test.each(ADDRESSES)('%s names its screen', (address, route) => expect(routeOf(address)).toEqual(route));
 
-  test.each(['#/cellar', '#/batch', '#/batch/', '#/batch/a/b', '#/batch/a/journal/2', '#/settings/x'])(
+  test.each(['#/cellar', '#/batch', '#/batch/', '#/batch/a/b', '#/batch/a/journal/2', '#/batch/a/sums/2', '#/settings/x'])(
     '%s is nobody’s, and is kept to be told',
     (address) =>
       expect(routeOf(address)).toEqual({ screen: 'unknown', address: address.replace(/^#\/|\/$/g, '') }),

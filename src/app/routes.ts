@@ -4,6 +4,7 @@ export type Route =
   | { screen: 'start' }
   | { screen: 'batch'; batch: string }
   | { screen: 'journal'; batch: string }
+  | { screen: 'sums'; batch: string }
   | { screen: 'settings' }
   | { screen: 'help' }
   | { screen: 'safety' }
@@ -18,14 +19,14 @@ export function routeOf(hash: string): Route {
   if (address === '') return { screen: 'opening' };
   const plain = PLAIN.find((screen) => screen === address);
   if (plain) return { screen: plain };
-  const [, batch, journal] = /^batch\/([^/]+)(\/journal)?$/.exec(address) ?? [];
+  const [, batch, page] = /^batch\/([^/]+)(?:\/(journal|sums))?$/.exec(address) ?? [];
   if (batch === undefined) return { screen: 'unknown', address };
-  return { screen: journal ? 'journal' : 'batch', batch };
+  return { screen: (page as 'journal' | 'sums' | undefined) ?? 'batch', batch };
 }
 
 /** The address of a route. */
 export function addressOf(route: Exclude<Route, { screen: 'unknown' }>): string {
   if (route.screen === 'opening') return '#/';
-  if (route.screen === 'batch') return `#/batch/${route.batch}`;
-  return route.screen === 'journal' ? `#/batch/${route.batch}/journal` : `#/${route.screen}`;
+  if (!('batch' in route)) return `#/${route.screen}`;
+  return route.screen === 'batch' ? `#/batch/${route.batch}` : `#/batch/${route.batch}/${route.screen}`;
 }

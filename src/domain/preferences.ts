@@ -1,13 +1,15 @@
+import { FIRST_SOUND_PREFERENCES, type SoundPreferences } from './sound-preferences';
 import type { TemperatureScale } from './temperature';
 import type { VolumeUnit } from './volume';
 
-/** What the maker chose once for everything: units, the hour they are usually free, and how it looks. */
+/** What the maker chose once for everything: units, the hour they are usually free, and how it looks and sounds. */
 export type Preferences = {
   volume: VolumeUnit;
   temperature: TemperatureScale;
   /** An hour of the day, 0–23. */
   freeHour: number;
   theme: 'device' | 'light' | 'dark';
+  sound: SoundPreferences;
 };
 
 export const FIRST_PREFERENCES: Preferences = {
@@ -15,4 +17,5 @@ export const FIRST_PREFERENCES: Preferences = {
   temperature: '°C',
   freeHour: 18,
   theme: 'device',
+  sound: FIRST_SOUND_PREFERENCES,
 };

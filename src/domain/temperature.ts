@@ -15,17 +15,19 @@ export const fromFahrenheit = (fahrenheit: number): Celsius => ((fahrenheit - 32
 export const onScale = (celsius: Celsius, scale: TemperatureScale): number =>
   scale === '°F' ? celsius * 1.8 + 32 : celsius;
 
-/** A temperature of wine, must or sample as typed on the maker's scale. Outside 0–40 °C is refused, never clamped. */
-export function parseTemperature(given: string, scale: TemperatureScale): Result<Celsius> {
+/**
+ * A temperature as typed on the maker's scale: of wine, must or sample where no limits are named. Outside them it is
+ * refused, never clamped.
+ */
+export function parseTemperature(
+  given: string,
+  scale: TemperatureScale,
+  lowest = LOWEST_CELSIUS,
+  highest = HIGHEST_CELSIUS,
+): Result<Celsius> {
   const number = decimal(given);
   const value = (scale === '°F' ? fromFahrenheit(number) : number) as Celsius;
-  return value >= LOWEST_CELSIUS && value <= HIGHEST_CELSIUS
+  return value >= lowest && value <= highest
     ? accepted(value)
-    : refused({
-        code: 'temperature-misread',
-        given,
-        scale,
-        lowest: LOWEST_CELSIUS,
-        highest: HIGHEST_CELSIUS,
-      });
+    : refused({ code: 'temperature-misread', given, scale, lowest, highest });
 }

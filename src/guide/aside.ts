@@ -3,7 +3,7 @@ import type { Command } from '../voice/commands';
 import type { GuideContext } from './guide-context';
 import { offered } from './offered';
 import { ownLines } from './own-lines';
-import { readBack } from './read-back';
+import { questionOf } from './question-of';
 import { recapLines } from './recap';
 import type { Situation } from './situation';
 
@@ -25,8 +25,8 @@ const ASIDES: Partial<Record<Command, Aside>> = {
     if (clock) return [text.guide.clock.left(formats.duration(timeLeft(clock, at)))];
     return next ? [text.guide.notDue(next.words.show, formats.dayAndTime(next.due))] : [];
   },
-  'where are we': (situation, { draft, at, words }) =>
-    recapLines(situation, draft && readBack(draft, words, situation, at), at, words),
+  'where are we': (situation, context) =>
+    recapLines(situation, questionOf(context), context.at, context.words),
   'what can I say': (_, context) => {
     const { guide } = context.words.text;
     const phrases = offered(context).map((each) => guide.commands[each][0] ?? each);

@@ -18,14 +18,18 @@ export const FIRST_KEYS: Keys = {
   l: 'how long',
 };
 
-/** The command of a key, if it is on offer: the first is the main one, and 1 to 9 are the pads in their order. */
-export function commandForKey(
+/**
+ * The command of a key, if it is on offer: the first is the main one, and 1 to 9 are the pads in their order. Where
+ * something is asked, the way back is "no", so that two buttons can answer. `Own` are pads that only a screen has.
+ */
+export function commandForKey<Own extends string = never>(
   key: string,
-  offered: readonly Command[],
+  offered: readonly (Command | Own)[],
   keys: Keys = FIRST_KEYS,
-): Command | undefined {
+): Command | Own | undefined {
   if (/^[1-9]$/.test(key)) return offered[Number(key) - 1];
-  const wanted = keys[key] ?? keys[key.toLowerCase()];
+  const mapped = keys[key] ?? keys[key.toLowerCase()];
+  const wanted = mapped === 'back' && offered.includes('no') ? 'no' : mapped;
   const command = wanted === 'main' ? offered[0] : wanted;
   return command !== undefined && offered.includes(command) ? command : undefined;
 }

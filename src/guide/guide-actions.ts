@@ -55,6 +55,7 @@ export const takeUp = (context: GuideContext, situation: Situation): Effect => (
     before: prelude(context, situation),
     situation,
     draft: undefined,
+    doubt: undefined,
     reported: false,
     typed: false,
     heeded: situation.frame ? [] : context.heeded,
@@ -82,7 +83,7 @@ export const heard = (context: GuideContext): Effect => ({ context, out: [tone('
 export const notHeard = (context: GuideContext): Effect => ({ context, out: [tone('not heard')] });
 
 export const report = (context: GuideContext, what: GuideReport): Effect => ({
-  context: { ...context, reported: true, draft: undefined },
+  context: { ...context, reported: true, draft: undefined, doubt: undefined, sent: what },
   out: [{ type: 'report', report: what }],
 });
 

@@ -1,5 +1,6 @@
 import type { Instant } from '../domain/unit';
 import type { GuideReport, Stage } from './guide-events';
+import type { Doubt } from './doubt';
 import type { Words } from './guide-text';
 import type { Situation } from './situation';
 
@@ -24,6 +25,10 @@ export type GuideContext = {
   repeated: boolean;
   /** Being read back. */
   draft: GuideReport | undefined;
+  /** Why the draft is asked once more, though it was answered with yes. */
+  doubt: Doubt | undefined;
+  /** What was reported last. */
+  sent: GuideReport | undefined;
   /** A report is on its way to the batch. */
   reported: boolean;
   /** Something was typed: hands are no longer clean. */
@@ -50,6 +55,8 @@ export const firstContext = (words: Words, at: Instant): GuideContext => ({
   since: at,
   repeated: false,
   draft: undefined,
+  doubt: undefined,
+  sent: undefined,
   reported: false,
   typed: false,
   heeded: [],

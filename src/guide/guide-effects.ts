@@ -1,4 +1,5 @@
 import { tell } from '../text/text';
+import { isDoubt } from './doubt';
 import { heard, report, type Effect } from './guide-actions';
 import type { GuideContext } from './guide-context';
 import type { Card, GuideCommand, GuideEvent, GuideReport } from './guide-events';
@@ -28,6 +29,7 @@ export const draftIt = (context: GuideContext, event: Reporting): Effect => ({
   context: {
     ...context,
     draft: reportIn(context, event),
+    doubt: undefined,
     typed: context.typed || isTypedIn(event),
     before: [],
   },
@@ -41,15 +43,35 @@ export function reportIt(context: GuideContext, event: Reporting): Effect {
 }
 
 export const dropDraft = (context: GuideContext): Effect => ({
-  context: { ...context, draft: undefined, before: [context.words.text.guide.notCounted] },
+  context: {
+    ...context,
+    draft: undefined,
+    doubt: undefined,
+    before: [context.words.text.guide.notCounted],
+  },
+  out: [],
+});
+
+type Refused = Extract<GuideEvent, { type: 'refused' }>;
+
+/** A reading that is only doubted, and was not asked about yet. */
+export const isAskedOnceMore = ({ sent }: GuideContext, { problem }: Refused): boolean =>
+  isDoubt(problem) && sent?.type === 'reading taken' && sent.confirmed !== true;
+
+/** Asks once more; with a yes it is reported as confirmed. */
+export const askOnceMore = (context: GuideContext, { problem }: Refused): Effect => ({
+  context: {
+    ...context,
+    reported: false,
+    before: [],
+    draft: context.sent?.type === 'reading taken' ? { ...context.sent, confirmed: true } : undefined,
+    doubt: isDoubt(problem) ? problem : undefined,
+  },
   out: [],
 });
 
 /** Why the batch did not take it, and then what is asked once more. */
-export const refuse = (
-  context: GuideContext,
-  { problem }: Extract<GuideEvent, { type: 'refused' }>,
-): Effect => ({
+export const refuse = (context: GuideContext, { problem }: Refused): Effect => ({
   context: {
     ...context,
     reported: false,

@@ -1,10 +1,12 @@
 import { call, due, enter, heard, heed, notHeard, said, sayAside, sayOwn, takeUp } from './guide-actions';
 import { firstContext } from './guide-context';
 import {
+  askOnceMore,
   draftIt,
   dropDraft,
   goneWrong,
   goOnByItself,
+  isAskedOnceMore,
   lookBack,
   mustBeReadBack,
   refuse,
@@ -85,7 +87,10 @@ export const guideMachine = guide.createMachine({
       { guard: when(mustBeReadBack), target: '.reading back', actions: does(draftIt) },
       { actions: does(reportIt) },
     ],
-    refused: { target: '.finding the place', actions: does(refuse) },
+    refused: [
+      { guard: when(isAskedOnceMore), target: '.reading back', reenter: true, actions: does(askOnceMore) },
+      { target: '.finding the place', actions: does(refuse) },
+    ],
     said: {
       guard: when(
         ({ utterance, saying }, event: Of<'said'>) => saying !== undefined && event.utterance === utterance,

@@ -15,6 +15,10 @@ export function offered(context: GuideContext): Command[] {
   ];
 }
 
+/** What will be on offer once all is said and written down, so that it can be shown beforehand and keep its place. */
+export const offeredSoon = (context: GuideContext): Command[] =>
+  offered({ ...context, told: true, reported: false });
+
 const ALWAYS = [
   'again',
   'back',

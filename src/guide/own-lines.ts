@@ -6,7 +6,7 @@ import { tell } from '../text/text';
 import { goesOnByItself } from './goes-on-by-itself';
 import type { GuideContext } from './guide-context';
 import type { Stage } from './guide-events';
-import { readBack } from './read-back';
+import { questionOf } from './question-of';
 import type { Situation } from './situation';
 import { warningLines } from './warning';
 
@@ -20,8 +20,8 @@ const OWN: Record<Stage, Lines> = {
   resting: () => [],
   warning: ({ now }, { words }) => (now ? warningLines(now, words.text) : []),
   acting,
-  'reading back': (situation, { draft, words, at }) => {
-    const question = draft && readBack(draft, words, situation, at);
+  'reading back': (_, context) => {
+    const question = questionOf(context);
     return question === undefined ? [] : [question];
   },
   timing,

@@ -57,7 +57,7 @@ const READ_BACK: Reading = {
       ...(degassed ? [] : [guide.readBack.gassy]),
     ].join(' '),
   judged: ({ what, yes, how }, { text: { guide, judgements } }) =>
-    how === 'voice' ? guide.readBack.answer(yes ? judgements[what].yes : judgements[what].no) : undefined,
+    how === 'touch' ? undefined : guide.readBack.answer(yes ? judgements[what].yes : judgements[what].no),
   'sent back': (_, { text: { guide, places } }, { gate }) =>
     gate?.remedy && guide.readBack.back(places[gate.remedy.to]),
 };

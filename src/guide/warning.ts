@@ -1,5 +1,5 @@
 import { isIrreversible, type Act } from '../procedure/step';
-import type { GuideText } from './guide-text';
+import type { Text } from '../text/text';
 import type { ActInWords, Situation } from './situation';
 
 /** What a warning is remembered by: a sachet's each time, any other hazard once in a stage and a visit. */
@@ -9,13 +9,25 @@ export function warningOf({ place, now }: Situation): string | undefined {
   return now.words.caution === undefined ? undefined : `${place}: ${now.words.caution}`;
 }
 
-/** The hazard, then what to do: for a sachet, to take it up and read its name. */
-export function warningLines({ act, words }: ActInWords, { guide }: GuideText): string[] {
+/** What can hurt, and what to do about it now: a sachet is taken up, and its name is read. */
+export function hazardsOf({ act, words }: ActInWords, { guide }: Text): string[] {
   const hazard = words.caution === undefined ? [] : [words.caution];
-  const forGood = isIrreversible(act) ? [finality(act, guide)] : [];
-  const action = act.kind === 'add' ? [guide.warning.takeUp(act.sachet)] : [];
-  return [...hazard, ...forGood, ...action, guide.say(guide.commands.ready[0] ?? '')];
+  return isIrreversible(act) ? [...hazard, finality(act, guide)] : hazard;
 }
 
-const finality = ({ kind }: Act, { warning }: GuideText['guide']): string =>
+export const actionOf = ({ act }: ActInWords, { guide }: Text): string | undefined =>
+  act.kind === 'add' ? guide.warning.takeUp(act.sachet) : undefined;
+
+/** The hazard, then the action, then the word that it waits for. */
+export function warningLines(told: ActInWords, text: Text): string[] {
+  const action = actionOf(told, text);
+  const { say, commands } = text.guide;
+  return [
+    ...hazardsOf(told, text),
+    ...(action === undefined ? [] : [action]),
+    say(commands.ready[0] ?? ''),
+  ];
+}
+
+const finality = ({ kind }: Act, { warning }: Text['guide']): string =>
   kind === 'add' ? warning.goesInForGood : warning.filledForGood;

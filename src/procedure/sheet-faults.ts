@@ -1,6 +1,7 @@
 import type { SheetFault } from '../domain/problem';
 import { phasesFor, type Contents } from './contents';
 import type { KitSheet, Sachet } from './kit-sheet';
+import { printedDose } from './printed-dose';
 import { isStep } from './step';
 
 /** What a well-formed sheet may still get wrong: contradictions, and things put where they may not go. */
@@ -80,20 +81,13 @@ const company = (sheet: KitSheet): SheetFault[] => [
 const sulphiteWithSorbate = ({ contents, when }: Sachet): boolean =>
   contents.includes('sulphite') && when === 'stabilise';
 
-/** Mass of SO₂ in each gram of potassium metabisulphite, and of sorbic acid in each gram of potassium sorbate. */
-const SULPHUR_DIOXIDE_FRACTION = 0.576;
-const SORBIC_ACID_FRACTION = 0.7464;
 const SULPHUR_DIOXIDE_AT_MOST = 150;
 const SORBIC_ACID_AT_MOST = 400;
 
-/** Only what is printed can be judged: a sachet with one content and a mass. */
+/** Only what is printed can be judged. */
 function doses(sheet: KitSheet): SheetFault[] {
-  const milligramsPerLitre = (contents: Contents, fraction: number): number =>
-    sheet.sachets
-      .filter((sachet) => sachet.contents.length === 1 && sachet.contents[0] === contents)
-      .reduce((sum, { grams = 0, count }) => sum + grams * count * fraction * 1000, 0) / sheet.batchLitres;
-  const sulphurDioxide = milligramsPerLitre('sulphite', SULPHUR_DIOXIDE_FRACTION);
-  const sorbicAcid = milligramsPerLitre('sorbate', SORBIC_ACID_FRACTION);
+  const sulphurDioxide = printedDose(sheet, 'sulphite', sheet.batchLitres) ?? 0;
+  const sorbicAcid = printedDose(sheet, 'sorbate', sheet.batchLitres) ?? 0;
   return [
     ...(sulphurDioxide > SULPHUR_DIOXIDE_AT_MOST
       ? [

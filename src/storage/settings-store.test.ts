@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { tamper, TwoDatabases } from '../../tests/story/two-databases';
 import { FIRST_PREFERENCES, type Preferences } from '../domain/preferences';
+import { FIRST_SOUND_PREFERENCES } from '../domain/sound-preferences';
 import { SettingsStore } from './settings-store';
 
 let disk: TwoDatabases;
@@ -10,7 +11,14 @@ beforeEach(() => {
   settings = new SettingsStore(disk.first);
 });
 
-const chosen: Preferences = { volume: 'US gallons', temperature: '°F', freeHour: 7, theme: 'dark' };
+const chosen: Preferences = {
+  volume: 'US gallons',
+  temperature: '°F',
+  freeHour: 7,
+  theme: 'dark',
+  sound: { muted: true, rate: 0.8, volume: 0.4, voice: 'anna' },
+};
+const sounding = <Sound>(sound: Sound) => ({ ...chosen, sound });
 
 describe('settings', () => {
   test('are those of the first day until some are chosen', async () =>
@@ -25,11 +33,32 @@ describe('settings', () => {
     ['a unit that is none', { ...chosen, volume: 'gallons' }, { ...chosen, volume: 'litres' }],
     ['an hour that no clock has', { ...chosen, freeHour: 24 }, { ...chosen, freeHour: 18 }],
     [
-      'one that is missing',
+      'a day before there were looks and sounds',
       { volume: 'US gallons', temperature: '°F', freeHour: 7 },
-      { ...chosen, theme: 'device' },
+      { ...chosen, theme: 'device', sound: FIRST_SOUND_PREFERENCES },
     ],
-    ['one that nobody knows', { ...chosen, sound: 'loud' }, chosen],
+    ['a sound that is none', sounding('loud'), sounding(FIRST_SOUND_PREFERENCES)],
+    [
+      'a sound that is half there',
+      sounding({ volume: 0.4 }),
+      sounding({ ...FIRST_SOUND_PREFERENCES, volume: 0.4 }),
+    ],
+    [
+      'a pace that none can follow',
+      sounding({ ...chosen.sound, rate: 2.1 }),
+      sounding({ ...chosen.sound, rate: 1 }),
+    ],
+    [
+      'a loudness of nothing',
+      sounding({ ...chosen.sound, volume: 0 }),
+      sounding({ ...chosen.sound, volume: 1 }),
+    ],
+    [
+      'a voice without a name',
+      sounding({ ...chosen.sound, voice: 7 }),
+      sounding({ muted: true, rate: 0.8, volume: 0.4 }),
+    ],
+    ['one that nobody knows', { ...chosen, smell: 'of yeast' }, chosen],
     ['nonsense', 'nonsense', FIRST_PREFERENCES],
   ])('keep what can be read of %s', async (_, kept, read) => {
     await tamper(disk.first, (table) => table.put(kept, ['preferences']));

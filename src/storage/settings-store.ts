@@ -1,9 +1,23 @@
 import { promisifyRequest } from 'idb-keyval';
 import * as v from 'valibot';
 import { FIRST_PREFERENCES, type Preferences } from '../domain/preferences';
+import { FIRST_SOUND_PREFERENCES, LOUDNESSES, RATES } from '../domain/sound-preferences';
 import type { Database } from './database';
 
 const KEY = ['preferences'];
+
+const within = ({ least, most }: { least: number; most: number }) =>
+  v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+
+const sound = v.pipe(
+  v.object({
+    muted: v.fallback(v.boolean(), FIRST_SOUND_PREFERENCES.muted),
+    rate: v.fallback(within(RATES), FIRST_SOUND_PREFERENCES.rate),
+    volume: v.fallback(within(LOUDNESSES), FIRST_SOUND_PREFERENCES.volume),
+    voice: v.fallback(v.optional(v.string()), undefined),
+  }),
+  v.transform(({ voice, ...rest }) => (voice === undefined ? rest : { ...rest, voice })),
+);
 
 /** Field by field: what cannot be read, or is not there yet, is as it was on the first day. */
 const preferences = v.object({
@@ -14,6 +28,7 @@ const preferences = v.object({
     FIRST_PREFERENCES.freeHour,
   ),
   theme: v.fallback(v.picklist(['device', 'light', 'dark']), FIRST_PREFERENCES.theme),
+  sound: v.fallback(sound, FIRST_PREFERENCES.sound),
 });
 
 /** What the maker chose once for everything, kept beside the batches. */
@@ -29,9 +44,9 @@ export class SettingsStore {
     return { ...FIRST_PREFERENCES, ...v.parse(preferences, v.is(v.looseObject({}), kept) ? kept : {}) };
   }
 
-  async write({ volume, temperature, freeHour, theme }: Preferences): Promise<void> {
+  async write({ volume, temperature, freeHour, theme, sound }: Preferences): Promise<void> {
     await this.#database.write((table) => {
-      table.put({ volume, temperature, freeHour, theme }, KEY);
+      table.put({ volume, temperature, freeHour, theme, sound }, KEY);
       return promisifyRequest(table.transaction);
     });
   }

@@ -4,6 +4,8 @@ import { cautions } from './en/cautions';
 import { coach } from './en/coach';
 import { consequence } from './en/consequence';
 import { doubt } from './en/doubt';
+import { guide } from './en/guide';
+import { hands } from './en/hands';
 import { judgements } from './en/judgements';
 import { override } from './en/override';
 import { pace, rungs } from './en/pace';
@@ -13,8 +15,10 @@ import { screens } from './en/screens';
 import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
+import { sums } from './en/sums';
 import { tonight } from './en/tonight';
 import { units } from './en/units';
+import { updates } from './en/updates';
 
 /** English: the first language, and the shape of all others. */
 export const en = {
@@ -35,8 +39,12 @@ export const en = {
   pace,
   rungs,
   coach,
+  guide,
+  hands,
   away,
   sources,
   screens,
+  sums,
   bench,
+  updates,
 };

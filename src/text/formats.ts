@@ -19,6 +19,8 @@ export type Formats = {
   millimetres: (millimetres: number) => string;
   bar: (bar: number) => string;
   count: (count: number) => string;
+  /** A bare number with at most so many decimals; its unit is the sentence's to say. */
+  number: (value: number, decimals: number) => string;
   duration: (seconds: number) => string;
   hours: (hours: number) => string;
   days: (days: number) => string;
@@ -67,6 +69,7 @@ function quantities(locale: string, words: UnitWords, { volume, temperature }: F
     millimetres: plain({ ...long('millimeter'), maximumFractionDigits: 0 }),
     bar: (bar: number) => `${tenths(bar < TELLING_BAR ? bar : Math.round(bar))} bar`,
     count: plain({ maximumFractionDigits: 0 }),
+    number: (value: number, maximumFractionDigits: number) => plain({ maximumFractionDigits })(value),
   };
 }
 

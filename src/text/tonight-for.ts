@@ -8,6 +8,7 @@ type NeverHolds =
   | 'temperature-misread'
   | 'volume-misread'
   | 'count-misread'
+  | 'number-misread'
   | 'time-misread'
   | 'in-the-future'
   | 'before-the-batch'

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { FakeEngine } from '../../tests/story/fake-engines';
 import { SimulatedClock } from '../../tests/story/simulated-clock';
 import type { Heard } from './speaker';
-import { FIRST_SOUND_PREFERENCES, type SoundPreferences } from './sound-preferences';
+import { FIRST_SOUND_PREFERENCES, type SoundPreferences } from '../domain/sound-preferences';
 import { SpeechQueue, type Silence } from './speech-queue';
 
 const LINES = ['Stop. Stand back.', 'Stir for two minutes.', 'Right?'];

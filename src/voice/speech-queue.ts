@@ -1,6 +1,6 @@
 import type { After, Engine } from './engine';
 import { sentences } from './sentences';
-import type { SoundPreferences } from './sound-preferences';
+import type { SoundPreferences } from '../domain/sound-preferences';
 import type { Heard, Speaker } from './speaker';
 import { utter, type Outcome } from './utter';
 import { voiceFor } from './voice-for';

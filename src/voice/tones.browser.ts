@@ -1,4 +1,4 @@
-import type { SoundPreferences } from './sound-preferences';
+import type { SoundPreferences } from '../domain/sound-preferences';
 import { TONES, type Tones } from './tones';
 
 /** Seconds over which a tone swells and fades, so that it does not click. */

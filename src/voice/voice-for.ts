@@ -1,8 +1,9 @@
 import type { Voice } from './engine';
+import { speakersOf } from './speakers-of';
 
 /** The voice to speak a language with: the chosen one, else one that needs no network, else any that speaks it. */
 export function voiceFor(voices: readonly Voice[], language: string, chosen?: string): Voice | undefined {
-  const speakers = voices.filter((voice) => mainPart(voice.language) === mainPart(language));
+  const speakers = speakersOf(language, voices);
   return (
     voices.find(({ id }) => id === chosen) ??
     speakers.find(({ local, language: spoken }) => local && spoken === language) ??
@@ -10,6 +11,3 @@ export function voiceFor(voices: readonly Voice[], language: string, chosen?: st
     speakers[0]
   );
 }
-
-/** "en-GB", "en_GB" and "en" are one language to the ear. */
-const mainPart = (language: string): string => language.toLowerCase().split(/[-_]/)[0] ?? '';

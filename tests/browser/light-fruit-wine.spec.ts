@@ -102,7 +102,10 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
   await bench.act(/./, async () => {
     await page.getByLabel('Bottles, sound and clean').fill('32');
     await page.getByLabel('Closures to go with them').fill('34');
-    await page.getByRole('group', { name: /screw thread/ }).getByRole('radio', { name: 'No', exact: true }).check();
+    await page
+      .getByRole('group', { name: /screw thread/ })
+      .getByRole('radio', { name: 'No', exact: true })
+      .check();
     await bench.readBack();
   });
   await bench.act(/./);

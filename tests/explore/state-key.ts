@@ -13,19 +13,22 @@ export function stateKey(maker: Maker): string {
   const facts = asOf(maker.facts, maker.now);
   return JSON.stringify([
     maker.place,
-    maker.act?.id,
+    maker.act && `${maker.act.step} ${'sachet' in maker.act ? (maker.act.sachet?.id ?? '') : ''}`,
     readings(maker, facts),
     Object.entries(facts.passed).map(([gate, passing]) => [gate, span((facts.now.at - passing.at) / HOUR)]),
     facts.additions.map(({ sachet }) => sachet).join(),
     judgements(facts),
-    facts.returns.map(({ gate, clause }) => `${gate} ${clause}`),
+    facts.returns.map(({ gate, clause }) => `${gate} ${clause}`).toSorted(),
     clearing(maker, facts),
   ]);
 }
 
+/** Readings are a day and more apart here, so four reach back beyond any window of two days. */
+const AS_FAR_BACK = 4;
+
 function readings({ sheet }: Maker, facts: Facts): unknown {
   const { wineAtLeast, minimumDays, limit } = finishOf(sheet);
-  const taken = facts.readings.toSorted((a, b) => a.takenAt - b.takenAt);
+  const taken = facts.readings.toSorted((a, b) => a.takenAt - b.takenAt).slice(-AS_FAR_BACK);
   const told = taken.map((reading, index) => [
     reading.gravity > limit ? 'high' : reading.gravity,
     span(((taken[index + 1]?.takenAt ?? facts.now.at) - reading.takenAt) / HOUR),
@@ -54,5 +57,10 @@ function clearing({ sheet }: Maker, facts: Facts): unknown {
   if (!since) return undefined;
   const looks = facts.judgements.filter(({ what, at }) => what === 'clear' && at >= since.at);
   const days = new Set(looks.slice(looks.findLastIndex(({ yes }) => !yes) + 1).map(localDay)).size;
-  return [looks.at(-1)?.yes, Math.min(days, 2), daysBetween(since, facts.now) >= sheet.clearingDays, span((facts.now.at - since.at) / HOUR)];
+  return [
+    looks.at(-1)?.yes,
+    Math.min(days, 2),
+    daysBetween(since, facts.now) >= sheet.clearingDays,
+    span((facts.now.at - since.at) / HOUR),
+  ];
 }

@@ -9,7 +9,10 @@ import type { KitSheet } from '../../src/procedure/kit-sheet';
 import type { Gate } from '../../src/procedure/phase';
 import { en } from '../../src/text/en';
 import { formatsFor } from '../../src/text/formats';
-import type { Report } from '../../src/workflow/batch-event';
+import { RULES } from '../../src/domain/gates/passing';
+import type { Problem } from '../../src/domain/problem';
+import type { Told } from '../../src/workflow/journal';
+import { silentHands } from './silent-hands.svelte';
 import { Maker } from './maker';
 import BenchScreen from '../../src/ui/bench/BenchScreen.svelte';
 
@@ -28,22 +31,27 @@ export function before(act: string, maker = new Maker(fruitWine)): Maker {
 /** The bench in front of a maker: what is reported goes to the real batch, and the screen follows. */
 export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
   const chosen = { ...FIRST_PREFERENCES, ...preferences };
-  const reports: Report[] = [];
-  const calls = { onleave: vi.fn(), onjournal: vi.fn(), ongonewrong: vi.fn() };
+  const reports: Told[] = [];
+  const formats = formatsFor({ preferences: chosen, language: 'en', timeZone: 'Europe/Berlin' });
+  const calls = { onleave: vi.fn(), onjournal: vi.fn(), onsafety: vi.fn(), onwake: vi.fn() };
   const props = $state({
     snapshot: maker.snapshot,
     now: maker.now,
     text: en,
-    formats: formatsFor({ preferences: chosen, language: 'en', timeZone: 'Europe/Berlin' }),
+    formats,
     preferences: chosen,
+    hands: silentHands({ text: en, formats }, () => maker.now.at, take),
     ...calls,
-    onreport: (report: Report) => {
-      reports.push(report);
-      const problem = maker.report(report);
-      props.snapshot = maker.snapshot;
-      return Promise.resolve(problem);
-    },
+    onreport: take,
   });
+  function take(told: Told): Promise<Problem | undefined> {
+    reports.push(told);
+    const problem = maker.report(
+      told.type === 'gate passed' ? { ...told, rules: RULES, readings: [] } : told,
+    );
+    props.snapshot = maker.snapshot;
+    return Promise.resolve(problem);
+  }
   const screen = render(BenchScreen, { props });
   const user = userEvent.setup();
   return {
@@ -54,11 +62,13 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
     pad: (name: string | RegExp) => screen.getByRole('button', { name }),
     press: (name: string | RegExp) => user.click(screen.getByRole('button', { name })),
     type: (label: string | RegExp, words: string) => user.type(screen.getByLabelText(label), words),
+    captions: () => props.hands.captions,
     heading: () => screen.getByRole('heading', { level: 1 }).textContent,
     /** The clock moves on, as the app's does. */
     later: (seconds: number) => {
       maker.now = { ...maker.now, at: (maker.now.at + seconds * 1000) as Instant };
       flushSync(() => (props.now = maker.now));
+      props.hands.tick();
     },
   };
 }

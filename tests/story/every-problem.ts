@@ -69,6 +69,7 @@ export const everyProblem: { [Code in Problem['code']]: Extract<Problem, { code:
     highest: litres(60),
   },
   'count-misread': { code: 'count-misread', given: 'many', highest: 500 },
+  'number-misread': { code: 'number-misread', given: 'sour', lowest: 2.8, highest: 4.2 },
   'time-misread': { code: 'time-misread', given: 'noonish' },
   'in-the-future': { code: 'in-the-future', takenAt: TAKEN },
   'before-the-batch': { code: 'before-the-batch', takenAt: TAKEN, begun: BEGUN },

@@ -45,10 +45,9 @@ export class Maker {
     this.snapshot = begin(this.input);
   }
 
-  /** The same batch at the same moment, to be led another way. */
+  /** The same batch at the same moment, to be led another way. It begins a journal of its own. */
   fork(): Maker {
     const other = new Maker(this.sheet, this.wine, this.input.begun);
-    other.journal.push(...this.journal);
     other.snapshot = this.snapshot;
     other.now = this.now;
     return other;

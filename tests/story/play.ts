@@ -1,6 +1,6 @@
 import { RULES } from '../../src/domain/gates/passing';
 import type { GuideReport } from '../../src/guide/guide-events';
-import type { GuideText, Words } from '../../src/guide/guide-text';
+import type { Words } from '../../src/guide/guide-text';
 import { lead, type Lead } from '../../src/guide/lead';
 import { situationOf } from '../../src/guide/situation-of';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
@@ -10,7 +10,7 @@ import { guide } from '../../src/text/en/guide';
 import { formatsFor } from '../../src/text/formats';
 import type { Command } from '../../src/voice/commands';
 import type { Tone } from '../../src/voice/tones';
-import { FIRST_SOUND_PREFERENCES } from '../../src/voice/sound-preferences';
+import { FIRST_SOUND_PREFERENCES } from '../../src/domain/sound-preferences';
 import { SpeechQueue } from '../../src/voice/speech-queue';
 import type { Instant } from '../../src/domain/unit';
 import type { Problem } from '../../src/domain/problem';
@@ -19,9 +19,8 @@ import { FakeEngine } from './fake-engines';
 import { Maker } from './maker';
 import { SimulatedClock } from './simulated-clock';
 
-const text: GuideText = { ...en, guide };
 export const words: Words = {
-  text,
+  text: en,
   formats: formatsFor({
     preferences: { volume: 'litres', temperature: '°C' },
     language: 'en',

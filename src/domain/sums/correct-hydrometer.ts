@@ -20,10 +20,10 @@ export type HydrometerReading = {
  * The gravity that water, must or wine would show at 20 °C on a 20/20 instrument.
  * Units        SG read and °C in; SG 20/20 out, unrounded.
  * Range        reading 0.970–1.180, 0–40 °C, start 1.020–1.170; outside 10–30 °C read again nearer to 20 °C.
- * Uncertainty  0.0002 for water, must, finished wine of about 12 % vol, and any wine whose start is given, at
- *              10–30 °C. Without a start, wine at 0.997–1.020 is off by up to 0.0004 at 15 and 25 °C and
- *              0.0008 at 10 °C, since one number cannot tell young wine from thin must. A thermometer off by
- *              1 °C adds 0.00025 near 20 °C and 0.0004 near 30 °C.
+ * Uncertainty  0.0002 for water, must, and any wine whose start is given, 0.0003 for finished wine of 10–13 %
+ *              vol, at 10–30 °C. Without a start, wine at 0.997–1.020 is off by up to 0.0004 at 15 and 25 °C
+ *              and 0.0008 at 10 and 30 °C, since one number cannot tell young wine from thin must. A thermometer
+ *              off by 1 °C adds 0.00025 near 20 °C and 0.0004 near 30 °C.
  * Errors       RangeError outside the range.
  * Source       buoyancy with glass of 25e-6/K (ISO 649, from memory) on Tanaka 2001 for water, ICUMSA SPS-4
  *              for must and OIML R 22 for alcohol, joined by Tabarié's relation (OIV-MA-AS2-03, from memory).

@@ -4,26 +4,16 @@ import type { Place } from '../../procedure/phase';
 import type { Act } from '../../procedure/step';
 import type { REMEDIES } from '../../workflow/remedies';
 
-/** What each pad says; the same words work when they are spoken. */
+/** Pads that only the screen has. The others show the guide's phrases. */
 const pads = {
-  done: 'that is done',
-  yes: 'yes it is',
-  no: 'no it is not',
-  'start clock': 'start the clock',
-  'wait a moment': 'wait a moment',
   'go on': 'go on now',
-  'one more minute': 'one more minute',
-  'finish stirring': 'finish stirring',
   'new reading': 'new reading',
   'gas test': 'test for gas',
   look: 'look at the wine',
-  why: 'why is that',
-  'close why': 'that is enough',
-  back: 'one step back',
+  back: 'leave this card',
   'read back': 'read it back',
-  wrong: 'something went wrong',
 };
-export type Command = keyof typeof pads;
+export type OwnPad = keyof typeof pads;
 
 const contents: Record<Contents, string> = {
   bentonite: 'bentonite, a clay',
@@ -138,14 +128,12 @@ export const bench = {
 
   clock: {
     notStarted: (duration: string) => `${duration} by the clock`,
-    left: 'left',
     paused: 'The clock is held.',
     timeUp: 'Time is up.',
     late: (duration: string) => `Time was up ${duration} ago.`,
     turnFirst: 'Bottom to top, the first way round.',
     turnOther: 'Now the other way round.',
     nextTurn: (duration: string) => `Next turn in ${duration}.`,
-    untilDone: 'Wait until the clock has run.',
     spoken: (left: string) => `${left} left on the clock`,
   },
 
@@ -229,7 +217,6 @@ export const bench = {
     today: 'later today',
     tomorrow: 'tomorrow',
     inDays: (days: string) => `in ${days}`,
-    next: 'Then',
     meanwhile: 'Until then',
   },
 
@@ -305,6 +292,5 @@ export const bench = {
     bottle: { empty: 'Empty bottles', filled: 'Bottles, filled and closed', lying: 'Bottles laid down' },
     thermometer: 'A thermometer',
     tub: 'A tub of water with a spoon in it',
-    jar: 'A small jar of wine',
   },
 };

@@ -17,6 +17,7 @@ const misread: Pick<
   | 'temperature-misread'
   | 'volume-misread'
   | 'count-misread'
+  | 'number-misread'
   | 'time-misread'
   | 'in-the-future'
   | 'before-the-batch'
@@ -31,6 +32,8 @@ const misread: Pick<
     `${quoted(given)} is not between ${f.litres(lowest)} and ${f.litres(highest)}. Measure again, and check which unit is set.`,
   'count-misread': ({ given, highest }, f) =>
     `${quoted(given)} is not a whole number up to ${f.count(highest)}. Count again, and type it in figures.`,
+  'number-misread': ({ given, lowest, highest }, f) =>
+    `${quoted(given)} is not a number between ${f.number(lowest, 3)} and ${f.number(highest, 3)}. Look again, and type it in figures.`,
   'time-misread': ({ given }) =>
     `${quoted(given)} is not a date and time. Choose the day and the hour again.`,
   'in-the-future': ({ takenAt }, f) =>

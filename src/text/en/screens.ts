@@ -26,6 +26,34 @@ const themes: Record<Preferences['theme'], string> = {
   dark: 'Dark, for the cellar',
 };
 
+const sound = {
+  title: 'Sound',
+  heard: 'Voice and tones',
+  hearing: { on: 'On', muted: 'Muted: captions only' },
+  rate: 'How fast the voice speaks',
+  slower: 'slower',
+  asItIs: 'as it is',
+  faster: 'faster',
+  rateIs: (percent: string) => `${percent} % of the voice’s own pace`,
+  volume: 'How loud voice and tones are',
+  quieter: 'quieter',
+  louder: 'louder',
+  volumeIs: (percent: string) => `${percent} % of what the device is set to`,
+  voice: 'Which voice speaks',
+  anyVoice: 'Let Fallbright choose',
+  oneVoice: (name: string, language: string, local: boolean) =>
+    local ? `${name} (${language})` : `${name} (${language}), only with a network`,
+  looking: 'Looking for the voices of this device.',
+  noVoice:
+    'This device has no voice that speaks English: captions show every line, and tones sound unless you mute them.',
+  say: 'say something',
+  sample: 'This is how I speak at the bench. Stir for two minutes, then let it rest.',
+  notSpoken: {
+    muted: 'It is muted, so the line is only shown.',
+    failed: 'The device did not speak the line. Try another voice, or read along: captions show every line.',
+  },
+};
+
 const goesIn: Record<AddingPhase, string> = {
   mix: 'goes in while mixing',
   pitch: 'goes on last, when the must is warm',
@@ -182,6 +210,7 @@ export const screens = {
     freeHourHint: 'For batches that you start from now on.',
     theme: 'How it looks',
     themes,
+    sound,
   },
 
   help,

@@ -9,8 +9,13 @@ import { currentAct } from '../../procedure/plan';
 import type { Act } from '../../procedure/step';
 import type { Formats } from '../../text/formats';
 import { tell, type Text } from '../../text/text';
+import type { GuideReport } from '../../guide/guide-events';
+import type { Command } from '../../voice/commands';
 import type { Report } from '../../workflow/batch-event';
 import { placeOf, type BatchSnapshot } from '../../workflow/replay';
+import { guideOffers, isAlways } from './guide-offers';
+import type { HandsFree } from './hands-free';
+import type { Offer, Press } from './offer';
 
 export type BenchProps = {
   snapshot: BatchSnapshot;
@@ -21,14 +26,20 @@ export type BenchProps = {
   onreport: (report: Report) => Promise<Problem | undefined>;
   onleave: () => void;
   onjournal: () => void;
-  ongonewrong?: () => void;
+  hands: HandsFree;
+  /** Inside a touch: lets the device sound, and says again what is asked. */
+  onwake: () => void;
+  onsafety: () => void;
 };
 
 /** What every part of the bench reads, and the one way to report. */
 export class Bench {
   readonly #props: () => BenchProps;
-  /** What was not taken last, until something is. */
-  refused = $state<Problem>();
+  /** What the screen alone reported and the batch did not take. */
+  #refused = $state<Problem>();
+  /** Reasons and the rarer pads, while they are asked for. */
+  reasons = $state(false);
+  more = $state(false);
   /** A report is on its way to the disk: another press of the same pad is not a second answer. */
   busy = $state(false);
 
@@ -63,8 +74,36 @@ export class Bench {
   get preferences(): Preferences {
     return this.#props().preferences;
   }
-  get gonewrong(): (() => void) | undefined {
-    return this.#props().ongonewrong;
+  get hands(): HandsFree {
+    return this.#props().hands;
+  }
+  /** What was not taken last, until something is. */
+  get refused(): Problem | undefined {
+    return this.#refused ?? this.hands.refused;
+  }
+
+  /** What the guide offers to answer what it asks. */
+  get answers(): Offer[] {
+    return this.#offers.filter((each) => !isAlways(each));
+  }
+  /** What the guide offers at any time. */
+  get always(): Offer[] {
+    return this.#offers.filter(isAlways);
+  }
+  readonly #offers = $derived.by(() =>
+    guideOffers(this.hands, this.text, (command, how) => this.hear(command, how)),
+  );
+
+  /** Tells the guide what was pressed. What it says about that, the screen shows. */
+  hear(command: Command, how: Press): void {
+    if (command === 'why') this.reasons = !this.reasons;
+    if (command === 'what can I say') this.more = !this.more;
+    this.hands.hear(command, how);
+  }
+
+  /** Hands a filled-in card to the guide, which reads it back before it counts. */
+  draft(report: GuideReport): void {
+    this.hands.draft(report);
   }
 
   /** The sentence for a problem; nothing for none. */
@@ -72,24 +111,16 @@ export class Bench {
     return problem && tell(this.text, problem, this.formats);
   }
 
-  /** The last refusal where it only asks whether a reading is right; it is then a question and no refusal. */
-  takeDoubt(): Problem | undefined {
-    const { refused } = this;
-    if (refused?.code !== 'reading-went-up' && refused?.code !== 'reading-jumped') return undefined;
-    this.refused = undefined;
-    return refused;
-  }
-
-  /** Reports, and says whether it was taken. */
+  /** Reports what only a screen may report, and says whether it was taken. */
   async send(report: Report): Promise<boolean> {
     if (this.busy) return false;
     this.busy = true;
     try {
-      this.refused = await this.#props().onreport(report);
+      this.#refused = await this.#props().onreport(report);
     } finally {
       this.busy = false;
     }
-    return this.refused === undefined;
+    return this.#refused === undefined;
   }
 }
 

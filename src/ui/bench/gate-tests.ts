@@ -1,14 +1,14 @@
 import type { Gate } from '../../procedure/phase';
-import type { Command } from '../../text/en/bench';
+import type { OwnPad } from '../../text/en/bench';
 
 /** What a gate takes as evidence: which pad opens which test, the usual one first. */
-export const TESTS: Record<Gate, readonly { command: Command; mode: 'reading' | 'gas' | 'clear' }[]> = {
-  'proving mixed': [{ command: 'new reading', mode: 'reading' }],
-  'proving dry': [{ command: 'new reading', mode: 'reading' }],
-  'proving gas-free': [{ command: 'gas test', mode: 'gas' }],
-  'proving clear': [{ command: 'look', mode: 'clear' }],
+export const TESTS: Record<Gate, readonly { pad: OwnPad; mode: 'reading' | 'gas' | 'clear' }[]> = {
+  'proving mixed': [{ pad: 'new reading', mode: 'reading' }],
+  'proving dry': [{ pad: 'new reading', mode: 'reading' }],
+  'proving gas-free': [{ pad: 'gas test', mode: 'gas' }],
+  'proving clear': [{ pad: 'look', mode: 'clear' }],
   'proving still': [
-    { command: 'new reading', mode: 'reading' },
-    { command: 'gas test', mode: 'gas' },
+    { pad: 'new reading', mode: 'reading' },
+    { pad: 'gas test', mode: 'gas' },
   ],
 };

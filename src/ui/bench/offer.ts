@@ -1,34 +1,39 @@
+import { commandForKey } from '../../guide/command-for-key';
 import type { Text } from '../../text/text';
+import type { Command } from '../../voice/commands';
 
 /** How something was pressed. */
 export type Press = 'touch' | 'key';
 
-/** Something that may be said or pressed now. The first that is `main` is also the space bar's. */
+/** Something that may be said or pressed now. The first is also the main key's, and its pad is the largest. */
 export type Offer = {
-  /** Its words: on the pad, and later to the ear. */
+  /** Its words: on the pad, and to the ear. */
   phrase: string;
+  /** The phrase that works by voice, where the pad shows an answer in full. */
+  says?: string;
+  /** The guide's command, where it is one. */
+  command?: Command;
   main?: boolean;
   /** Shown and named, but not to be had yet. */
   disabled?: boolean;
+  /** Folded away on the screen until the maker asks what can be said; its key works all the same. */
+  folded?: boolean;
   onpress: (how: Press) => void;
 };
 
-/** An offer in the words of a command. */
+/** An offer that only the screen has. */
 export const offer = (
   text: Text,
-  command: keyof Text['bench']['pads'],
+  pad: keyof Text['bench']['pads'],
   onpress: (how: Press) => void,
   rules: Pick<Offer, 'main' | 'disabled'> = {},
-): Offer => ({ phrase: text.bench.pads[command], onpress, ...rules });
+): Offer => ({ phrase: text.bench.pads[pad], onpress, ...rules });
 
-const MAIN_KEYS: ReadonlySet<string> = new Set([' ', 'Enter', 'PageDown']);
+const nameOf = ({ command, phrase }: Offer): string => command ?? phrase;
 
-/** The offer that a key presses: the main one, or the n-th of the row. Nothing else is ever guessed. */
+/** The offer that a key presses. Nothing is ever guessed, and nothing that is not on offer yet is pressed. */
 export function offerFor(key: string, offers: readonly Offer[]): Offer | undefined {
-  const chosen = MAIN_KEYS.has(key)
-    ? offers.find(({ main }) => main)
-    : /^[1-9]$/.test(key)
-      ? offers[Number(key) - 1]
-      : undefined;
+  const named = commandForKey<string>(key, offers.map(nameOf));
+  const chosen = offers.find((each) => nameOf(each) === named);
   return chosen?.disabled ? undefined : chosen;
 }

@@ -2,11 +2,10 @@ import type { Problem } from '../../domain/problem';
 import type { Result } from '../../domain/result';
 import type { Bench } from '../bench/bench.svelte';
 
-/** One thing typed: its text as it stands, what is wrong with it, and the value while it is being read back. */
+/** One thing typed: its text as it stands, and what is wrong with it. */
 export class Typed<Value> {
   text = $state('');
   problem = $state<Problem>();
-  asked = $state<Value>();
 
   constructor(
     readonly bench: Bench,
@@ -18,17 +17,6 @@ export class Typed<Value> {
     const result = this.parse(this.text);
     this.problem = result.ok ? undefined : result.problem;
     return result.ok ? result.value : undefined;
-  }
-
-  readBack(): void {
-    this.asked = this.read();
-  }
-
-  /** Ends the reading back, whatever was answered; the text stays. */
-  takeBack(): Value | undefined {
-    const { asked } = this;
-    this.asked = undefined;
-    return asked;
   }
 
   get sentence(): string | undefined {

@@ -10,7 +10,8 @@ import SettingsScreen from './SettingsScreen.svelte';
 function show(problem?: Problem) {
   const onchoose = vi.fn((_: Preferences) => Promise.resolve(problem));
   const formats = formatsFor({ preferences: FIRST_PREFERENCES, language: 'en' });
-  render(SettingsScreen, { preferences: FIRST_PREFERENCES, text, formats, onchoose });
+  const onsay = () => Promise.resolve('spoken' as const);
+  render(SettingsScreen, { preferences: FIRST_PREFERENCES, text, formats, voices: [], onchoose, onsay });
   return onchoose;
 }
 

@@ -1,0 +1,65 @@
+import type { Preferences } from '../domain/preferences';
+import type { Instant } from '../domain/unit';
+import type { Words } from '../guide/guide-text';
+import type { Text } from '../text/text';
+import { workerTicker } from '../timers/ticker.browser';
+import { ScreenAwake } from '../timers/wake-lock';
+import { wakeDevice } from '../timers/wake-lock.browser';
+import { LedHands } from '../ui/bench/led-hands.svelte';
+import type { After } from '../voice/engine';
+import { NO_ENGINE } from '../voice/no-engine';
+import { speechEngine } from '../voice/speech-engine.browser';
+import type { Tones } from '../voice/tones';
+import { webTones } from '../voice/tones.browser';
+import { vibration } from '../voice/vibration.browser';
+import type { Journal } from '../workflow/journal';
+import { DevicePresence } from './device-presence.svelte';
+import type { Ports } from './ports';
+import { trustedScriptUrl } from './trusted-types.browser';
+
+const after: After = (milliseconds, then) => {
+  const timer = setTimeout(then, milliseconds);
+  return () => clearTimeout(timer);
+};
+
+/** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
+export function handsFreeOf(
+  text: Text,
+  now: () => Instant,
+  preferences: () => Preferences,
+): Ports['handsFree'] {
+  const sound = () => preferences().sound;
+  const sounding = webTones(sound);
+  const presence = new DevicePresence({
+    engine: speechEngine() ?? NO_ENGINE,
+    after,
+    text,
+    preferences: sound,
+    wakeTones: () => sounding.wake(),
+    awake: new ScreenAwake(wakeDevice()),
+  });
+  const wake = () => presence.wake();
+  window.addEventListener('click', wake, { capture: true });
+  window.addEventListener('keydown', wake, { capture: true });
+  const tones: Tones = {
+    play(tone) {
+      sounding.play(tone);
+      vibration.play(tone);
+    },
+  };
+  const ticker = workerTicker(trustedScriptUrl);
+
+  return (words: Words, journal: Pick<Journal, 'report'>) => {
+    presence.begin();
+    const { speaker } = presence;
+    const report = journal.report.bind(journal);
+    const hands = new LedHands(words, { speaker, tones, ticker, now, report }, presence);
+    return {
+      hands,
+      leave() {
+        hands.stop();
+        presence.leave();
+      },
+    };
+  };
+}

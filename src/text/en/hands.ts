@@ -1,0 +1,42 @@
+/** What a screen shows of a guide that speaks: who is to answer, and whether it can be heard and seen. */
+export const hands = {
+  captions: 'What is said',
+  hearIt: 'let me hear it',
+  state: 'Sound and screen',
+  awaiting: {
+    nothing: 'nothing to answer',
+    saying: 'speaking',
+    'the maker': 'your turn',
+    ready: 'ready?',
+    'yes or no': 'yes or no?',
+    stirring: 'stir on',
+    'the clock': 'the clock runs',
+    'time up': 'time is up',
+    'go on': 'waiting for you',
+  },
+  sound: {
+    on: 'sound on',
+    untouched: 'silent until you touch',
+    muted: 'muted, read along',
+    'no voice': 'no voice, read along',
+    'voice stuck': 'voice hangs, read along',
+  },
+  awake: {
+    held: 'screen stays on',
+    off: 'screen may go dark',
+    lost: 'screen may go dark',
+    refused: 'screen may go dark',
+    absent: 'screen may go dark',
+  },
+  readBack: 'Asked back',
+  doubt: 'Asked once more',
+  held: 'Held',
+  lookingBack: 'Looking back',
+  mishap: {
+    title: 'Stop, and put down what you hold.',
+    kept: 'All that you recorded is kept.',
+    clock: 'A clock that ran goes on: it will say how late it is.',
+    safety: 'open the safety card',
+    journal: 'write it in the journal',
+  },
+};

@@ -1,0 +1,36 @@
+import { offered, offeredSoon } from '../../guide/offered';
+import type { Text } from '../../text/text';
+import type { Command } from '../../voice/commands';
+import type { HandsFree } from './hands-free';
+import type { Offer } from './offer';
+
+const FOLDED: ReadonlySet<Command> = new Set<Command>(['back', 'where are we']);
+/** Both answers weigh the same, and a question is no act: none of them is the larger pad. */
+const SMALL: ReadonlySet<Command> = new Set<Command>(['yes', 'no', 'how long']);
+const ALWAYS: ReadonlySet<Command> = new Set<Command>([
+  'again',
+  'back',
+  'wait',
+  'why',
+  'where are we',
+  'what can I say',
+  'something went wrong',
+]);
+
+type Heard = (command: Command, how: 'touch' | 'key') => void;
+
+/** What the guide offers, as pads in its order. What comes when it has spoken is shown before, and held until then. */
+export function guideOffers({ context }: HandsFree, { guide }: Text, hear: Heard): Offer[] {
+  const now = offered(context);
+  return offeredSoon(context).map((command, index) => ({
+    phrase: guide.commands[command][0] ?? command,
+    command,
+    main: index === 0 && !SMALL.has(command) && !ALWAYS.has(command),
+    disabled: !now.includes(command),
+    folded: FOLDED.has(command) && context.stage !== 'looking back',
+    onpress: (how) => hear(command, how),
+  }));
+}
+
+/** The offers that belong to what is asked now, and those that stand at any time. */
+export const isAlways = ({ command }: Offer): boolean => command !== undefined && ALWAYS.has(command);

@@ -1,0 +1,31 @@
+import type { GuideContext } from '../../guide/guide-context';
+import type { Card, GuideReport, How } from '../../guide/guide-events';
+import type { Situation } from '../../guide/situation';
+import type { Problem } from '../../domain/problem';
+import type { WakeState } from '../../timers/wake-lock';
+import type { Command } from '../../voice/commands';
+import type { Silence } from '../../voice/speech-queue';
+
+/** Whether the guide can be heard, and if not, why. */
+export type SoundState = 'on' | 'untouched' | 'muted' | Silence;
+
+/** What can be heard, felt and seen of the device while it leads. */
+export type Presence = {
+  /** Every line that was said since the bench was opened, in order. */
+  readonly captions: readonly string[];
+  readonly sound: SoundState;
+  readonly awake: WakeState;
+};
+
+/** A guide as the bench needs it: what it is about, what can be answered, and the two ways to answer. */
+export type HandsFree = Presence & {
+  readonly context: GuideContext;
+  /** The card that the guide asked the screen to open. */
+  readonly card: Card | undefined;
+  /** Why the last report was not taken; a doubt is no refusal. */
+  readonly refused: Problem | undefined;
+  open: (card: Card | undefined) => void;
+  tell: (situation: Situation) => void;
+  hear: (command: Command, how: How) => void;
+  draft: (report: GuideReport) => void;
+};

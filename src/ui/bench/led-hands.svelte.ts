@@ -1,0 +1,67 @@
+import type { Problem } from '../../domain/problem';
+import { isDoubt } from '../../guide/doubt';
+import type { GuideContext } from '../../guide/guide-context';
+import type { Card, GuideReport, How } from '../../guide/guide-events';
+import type { Words } from '../../guide/guide-text';
+import { lead, type GuidePorts, type Lead } from '../../guide/lead';
+import type { Situation } from '../../guide/situation';
+import type { Command } from '../../voice/commands';
+import type { HandsFree, Presence } from './hands-free';
+
+/** A guide at work, readable in any component. */
+export class LedHands implements HandsFree {
+  readonly #lead: Lead;
+  readonly #presence: Presence;
+  #context: GuideContext;
+  #card = $state<Card>();
+  #refused = $state.raw<Problem>();
+
+  constructor(words: Words, ports: Omit<GuidePorts, 'show'>, presence: Presence) {
+    this.#presence = presence;
+    this.#lead = lead(words, {
+      ...ports,
+      show: (card) => this.open(card),
+      report: async (report) => this.#settle(report, await ports.report(report)),
+    });
+    const { actor } = this.#lead;
+    this.#context = $state.raw(actor.getSnapshot().context);
+    actor.subscribe(({ context }) => (this.#context = context));
+  }
+
+  get context() {
+    return this.#context;
+  }
+  get card() {
+    return this.#card;
+  }
+  get refused() {
+    return this.#refused;
+  }
+  get captions() {
+    return this.#presence.captions;
+  }
+  get sound() {
+    return this.#presence.sound;
+  }
+  get awake() {
+    return this.#presence.awake;
+  }
+
+  open = (card: Card | undefined): void => {
+    this.#card = card;
+  };
+  tell = (situation: Situation): void => this.#lead.tell(situation);
+  draft = (report: GuideReport): void => this.#lead.draft(report);
+  stop = (): void => this.#lead.stop();
+
+  hear = (command: Command, how: How): void => {
+    if (command === 'go on' && this.#card === 'mishap') this.open(undefined);
+    this.#lead.hear(command, how);
+  };
+
+  #settle(report: GuideReport, problem: Problem | undefined): Problem | undefined {
+    this.#refused = problem && isDoubt(problem) ? undefined : problem;
+    if (!problem && report.type === 'reading taken') this.open(undefined);
+    return problem;
+  }
+}
