@@ -22,6 +22,12 @@ describe('a key', () => {
     ['x', undefined],
   ])('%j presses %s', (key, command) => expect(commandForKey(key, OFFERED)).toBe(command));
 
+  test('of the way back answers a question with no', () =>
+    expect(commandForKey('PageUp', ['yes', 'no', 'again', 'back'])).toBe('no'));
+
+  test('presses a pad that only a screen has', () =>
+    expect(commandForKey<string>(' ', ['read it back', 'again'])).toBe('read it back'));
+
   test('presses nothing where nothing is on offer', () => expect(commandForKey(' ', [])).toBeUndefined());
 
   test('can be mapped otherwise', () => expect(commandForKey('b', OFFERED, { b: 'main' })).toBe('done'));

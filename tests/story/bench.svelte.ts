@@ -54,13 +54,16 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
   }
   const screen = render(BenchScreen, { props });
   const user = userEvent.setup();
+  const press = (name: string | RegExp) => user.click(screen.getByRole('button', { name }));
   return {
     ...screen,
     ...calls,
     user,
     reports,
     pad: (name: string | RegExp) => screen.getByRole('button', { name }),
-    press: (name: string | RegExp) => user.click(screen.getByRole('button', { name })),
+    press,
+    /** Answers the warning that stands before the act. */
+    heed: () => press(/^ready to continue/),
     type: (label: string | RegExp, words: string) => user.type(screen.getByLabelText(label), words),
     captions: () => props.hands.captions,
     heading: () => screen.getByRole('heading', { level: 1 }).textContent,

@@ -218,6 +218,7 @@ const reckoners = {
     title: 'Gravity, Brix and Oechsle',
     from: 'What you have',
     scales: { gravity: 'Gravity', brix: '°Brix' },
+    typed: { gravity: 'What the hydrometer shows', brix: 'Degrees Brix' },
     answer: {
       gravity: (value: number, f: Formats) => `Gravity ${f.number(value, 4)}.`,
       brix: (value: number, f: Formats) => `${f.number(value, 1)} °Brix.`,

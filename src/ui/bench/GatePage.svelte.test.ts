@@ -46,14 +46,12 @@ describe('a shut gate', () => {
 });
 
 describe('an open gate', () => {
-  test('says so, and goes on with the readings that were counted', async () => {
-    const maker = finished();
-    const { heading, press, reports } = benchOf(maker);
+  test('says so, and goes on', async () => {
+    const { heading, press, reports } = benchOf(finished());
     expect(heading()).toBe('It is finished.');
-    const [first, last] = maker.facts.readings.slice(-2).map(({ entry }) => entry);
     await press('go on now');
     expect(reports).toEqual([
-      { type: 'gate passed', how: 'touch', gate: 'proving dry', rules: 1, readings: [first, last] },
+      { type: 'gate passed', how: 'touch', gate: 'proving dry' },
     ]);
     expect(heading()).not.toBe('It is finished.');
   });
@@ -112,7 +110,7 @@ describe('a new reading at the gate', () => {
 
   test('that went up is doubted, and counts only when it is confirmed', async () => {
     const { heading, press, reports } = await reading('1.004');
-    expect(heading()).toBe('Is it really 1.004?');
+    expect(heading()).toMatch(/higher than the last. Is it right\?$/);
     await press('yes it is');
     expect(reports.at(-1)).toMatchObject({ type: 'reading taken', reading: 10_040, confirmed: true });
     expect(heading()).toBe('Not yet.');
@@ -131,20 +129,18 @@ describe('the gas gate', () => {
   test('takes shake tests and opens after two quiet ones', async () => {
     const { press, heading, getByText } = benchOf(gassy());
     expect(heading()).toBe('Not yet.');
-    await press('test for gas');
-    await press('No, the same or less');
+    await press(/^No, the same or less/);
     expect(getByText('One quiet test. One more.')).toBeInTheDocument();
-    await press('test for gas');
-    await press('No, the same or less');
+    await press(/^No, the same or less/);
     expect(heading()).toBe('The gas is out.');
   });
 
   test('offers the way back to stirring after a lively one', async () => {
     const { press, reports, queryByRole } = benchOf(gassy());
-    expect(queryByRole('button', { name: 'stir out more gas' })).not.toBeInTheDocument();
-    await press('test for gas');
-    await press('Yes, livelier than water');
-    await press('stir out more gas');
+    expect(queryByRole('button', { name: /^stir out more gas/ })).not.toBeInTheDocument();
+    await press(/^Yes, livelier than water/);
+    await press(/^stir out more gas/);
+    await press('yes it is');
     expect(reports.at(-1)).toEqual({
       type: 'sent back',
       how: 'touch',

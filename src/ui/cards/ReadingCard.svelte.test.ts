@@ -6,6 +6,7 @@ const bench = (act: string) => benchOf(before(act));
 describe('a reading', () => {
   const fill = async (reading: string) => {
     const page = bench('read start 1');
+    await page.press('new reading');
     await page.type('Warmth of the sample', '24');
     await page.type('What the hydrometer shows', reading);
     await page.type('Warmth of the wine itself', '21,5');
@@ -56,8 +57,9 @@ describe('a reading', () => {
     expect(reports).toEqual([]);
   });
 
-  test('asks for the sample’s warmth first', () => {
-    const { getAllByRole, getByLabelText } = bench('read start 1');
+  test('asks for the sample’s warmth first', async () => {
+    const { press, getAllByRole, getByLabelText } = bench('read start 1');
+    await press('new reading');
     expect(getAllByRole('textbox')[0]).toBe(getByLabelText('Warmth of the sample'));
   });
 });

@@ -6,47 +6,56 @@ const bench = (act: string) => benchOf(before(act));
 
 describe('a sachet', () => {
   test('is in only after a yes to its printed name', async () => {
-    const { press, reports, heading } = bench('add sachet sorbate');
+    const { press, heed, reports, heading } = bench('add sachet sorbate');
+    expect(heading()).toContain('“Potassium sorbate, stabiliser”');
+    await heed();
     await press('that is done');
-    expect(heading()).toBe('Say the name on the sachet: “Potassium sorbate, stabiliser”. Right?');
+    expect(heading()).toBe('Both sachets of “Potassium sorbate, stabiliser” are in. Right?');
     expect(reports).toEqual([]);
     await press('yes it is');
     expect(reports).toEqual([{ type: 'act done', how: 'touch', act: 'add sachet sorbate' }]);
   });
 
   test.each(['no it is not', 'Escape'])('is not in after %s', async (answer) => {
-    const { press, user, reports, queryByText } = bench('add sachet sorbate');
+    const { press, heed, user, reports, heading } = bench('add sachet sorbate');
+    await heed();
     await press('that is done');
     await (answer === 'Escape' ? user.keyboard('{Escape}') : press(answer));
     expect(reports).toEqual([]);
-    expect(queryByText(/Say the name/)).not.toBeInTheDocument();
+    expect(heading()).not.toContain('Right?');
   });
 
-  test('is not let in by the space bar alone', async () => {
-    const { user, reports } = bench('add sachet sorbate');
+  test('is not let in before its warning, its act and its name have each been answered', async () => {
+    const { user, reports, heading } = bench('add sachet sorbate');
     await user.keyboard('[Space]');
     await user.keyboard('[Space]');
-    await user.keyboard('[Enter]');
+    expect(heading()).toContain('Right?');
+    await user.keyboard('[PageUp]');
+    expect(heading()).not.toContain('Right?');
     expect(reports).toEqual([]);
   });
 
-  test('says how many, what is in it and whom it can harm', () => {
-    const { getByText } = bench('add sachet sulphite');
+  test('says how many, what is in it and whom it can harm', async () => {
+    const { heed, getByText } = bench('add sachet sulphite');
+    await heed();
     expect(getByText('one sachet · sulphite')).toBeInTheDocument();
     expect(getByText('allergen: sulphite')).toBeInTheDocument();
   });
 });
 
 test('bottles filled and closed are asked back too', async () => {
-  const { press, reports, heading } = bench('fill and close 1');
+  const { press, heed, reports, heading, getByText } = bench('fill and close 1');
+  expect(getByText(/cannot be taken back/)).toBeInTheDocument();
+  await heed();
   await press('that is done');
-  expect(heading()).toMatch(/cannot be taken back. Right\?$/);
+  expect(heading()).toBe('Every bottle is filled and closed. Right?');
   expect(reports).toEqual([]);
 });
 
 describe('the clock of a stir', () => {
   test('starts, turns, is held, and goes on', async () => {
-    const { press, later, getByRole, getByText, reports } = bench('stir out gas 1');
+    const { press, heed, later, getByRole, getByText, reports } = bench('stir out gas 1');
+    await heed();
     await press('start the clock');
     later(42);
     expect(getByRole('timer')).toHaveTextContent('4:18');
@@ -60,20 +69,22 @@ describe('the clock of a stir', () => {
   });
 
   test('says how late it is, takes one more minute, and is finished', async () => {
-    const { press, later, getByText, getByRole, reports } = bench('stir out gas 1');
+    const { press, heed, later, getByText, getByRole, reports } = bench('stir out gas 1');
+    await heed();
     await press('start the clock');
     later(300 + 240);
     expect(getByText('Time was up 4 minutes ago.')).toBeInTheDocument();
     await press('one more minute');
     expect(getByRole('timer')).toHaveTextContent('1:00');
     later(60);
-    await press('finish stirring');
+    await press('that is done');
     expect(reports.at(-1)).toEqual({ type: 'act done', how: 'touch', act: 'stir out gas 1' });
   });
 });
 
 test('a wait by the clock cannot be ended before its time', async () => {
-  const { press, later, queryByRole, pad } = bench('sanitiser contact 1');
+  const { press, heed, later, queryByRole, pad } = bench('sanitiser contact 1');
+  await heed();
   await press('start the clock');
   later(599);
   expect(queryByRole('button', { name: 'that is done' })).not.toBeInTheDocument();
@@ -96,18 +107,22 @@ describe('the sachets laid out', () => {
     const { user, press, reports, getAllByRole } = benchOf(new Maker(fruitWine));
     for (const tick of getAllByRole('checkbox')) await user.click(tick);
     await press('that is done');
+    await press('yes it is');
     expect(reports).toEqual([
       { type: 'sachets accounted', how: 'touch', act: 'lay out sachets 1', missing: [] },
     ]);
   });
 });
 
-test('what is judged has two answers, and no key that answers by habit', async () => {
-  const { user, press, reports, getByText } = bench('knock the surface 1');
+test('what is judged has two answers; one that a key gives is asked back', async () => {
+  const { user, press, heed, reports, heading, getByText } = bench('knock the surface 1');
+  await heed();
   expect(getByText('Did the knock raise a rush of gas?')).toBeInTheDocument();
   await user.keyboard('[Space]');
+  expect(heading()).toBe('Yes, it fizzed up. Right?');
   expect(reports).toEqual([]);
-  await press('No, it stayed calm');
+  await press('no it is not');
+  await press(/^No, it stayed calm/);
   expect(reports).toEqual([
     { type: 'judged', how: 'touch', act: 'knock the surface 1', what: 'rush', yes: false },
   ]);
