@@ -17,10 +17,16 @@ describe('an address', () => {
   ];
   test.each(ADDRESSES)('%s names its screen', (address, route) => expect(routeOf(address)).toEqual(route));
 
-  test.each(['#/cellar', '#/batch', '#/batch/', '#/batch/a/b', '#/batch/a/journal/2', '#/batch/a/sums/2', '#/settings/x'])(
-    '%s is nobody’s, and is kept to be told',
-    (address) =>
-      expect(routeOf(address)).toEqual({ screen: 'unknown', address: address.replace(/^#\/|\/$/g, '') }),
+  test.each([
+    '#/cellar',
+    '#/batch',
+    '#/batch/',
+    '#/batch/a/b',
+    '#/batch/a/journal/2',
+    '#/batch/a/sums/2',
+    '#/settings/x',
+  ])('%s is nobody’s, and is kept to be told', (address) =>
+    expect(routeOf(address)).toEqual({ screen: 'unknown', address: address.replace(/^#\/|\/$/g, '') }),
   );
 
   test.each(ADDRESSES.filter(([address]) => /^#\/(.*[^/])?$/.test(address)))(

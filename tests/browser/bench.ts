@@ -19,12 +19,8 @@ export class BenchPage {
 
   /** The page's clock goes on by so many hours; nobody waits for it. */
   async wait(hours: number): Promise<void> {
-    await this.page.clock.setSystemTime(new Date((await this.now()) + hours * HOUR));
+    await this.page.clock.fastForward(hours * HOUR);
     await this.page.clock.runFor(2000);
-  }
-
-  now(): Promise<number> {
-    return this.page.evaluate(() => Date.now());
   }
 
   async begin(kit: RegExp, name: string): Promise<void> {
@@ -39,32 +35,60 @@ export class BenchPage {
     await this.page.getByRole('button', { name: pad }).first().click();
   }
 
+  pad(name: RegExp) {
+    return this.page.getByRole('button', { name });
+  }
+
+  /** Answers the warning, where one stands before the act. */
+  async heed(): Promise<void> {
+    const own = this.page.locator('.pads button:visible').first();
+    await expect(own).toBeEnabled();
+    if (/^ready to continue/.test(await own.innerText())) await own.click();
+    await expect(this.pad(/^ready to continue/)).toHaveCount(0);
+  }
+
+  /** How many acts and answers the batch holds: it grows when something has counted. */
+  private where(): Promise<string> {
+    return this.page.locator('main').innerText();
+  }
+
   /** The act on the screen, by its heading, and what answers it; then the next one is there. */
   async act(heading: RegExp, answer: () => Promise<void> = () => this.press(/^that is done/)): Promise<void> {
+    await this.heed();
     await expect(this.heading).toHaveText(heading);
-    const before = await this.page.locator('main').innerText();
+    const before = await this.where();
     await answer();
-    await expect(this.page.locator('main')).not.toHaveText(before);
+    await expect.poll(() => this.where()).not.toBe(before);
   }
 
   async sachet(printed: string): Promise<void> {
     await expect(this.page.getByText(printed).first()).toBeVisible();
     await this.press(/^that is done/);
-    await expect(this.heading).toContainText(`“${printed}”. Right?`);
+    await expect(this.heading).toContainText(printed);
+    await this.yes();
+  }
+
+  /** Answers what is asked back. */
+  async yes(): Promise<void> {
+    await expect(this.heading).toContainText('Right?');
     await this.press(/^yes it is/);
+    await expect(this.heading).not.toContainText('Right?');
   }
 
   async byTheClock(heading: RegExp, seconds: number): Promise<void> {
+    await this.heed();
     await expect(this.heading).toHaveText(heading);
     await this.press(/^start the clock/);
     await expect(this.page.getByRole('timer', { name: /left/ })).toBeVisible();
-    await this.wait(seconds / 3600);
-    await this.act(heading, () => this.press(/^(that is done|finish stirring)/));
+    await this.wait((seconds - 1) / 3600);
+    await this.press(/^that is done/);
+    await expect(this.pad(/^one more minute/)).toHaveCount(0);
   }
 
   async allThere(): Promise<void> {
     for (const tick of await this.page.getByRole('checkbox').all()) await tick.check();
     await this.press(/^that is done/);
+    await this.yes();
   }
 
   async hydrometer(division: '0.001' | '0.002'): Promise<void> {
@@ -82,11 +106,12 @@ export class BenchPage {
 
   async readBack(): Promise<void> {
     await this.press(/^read it back/);
-    await expect(this.heading).toContainText('Right?');
-    await this.press(/^yes it is/);
+    await this.yes();
   }
 
   async read({ reading, sample = '20', wine = '21', degassed = true }: Told): Promise<void> {
+    await this.heed();
+    if ((await this.page.getByLabel('Warmth of the sample').count()) === 0) await this.press(/^new reading/);
     await this.page.getByLabel('Warmth of the sample').fill(sample);
     await this.page.getByLabel('What the hydrometer shows').fill(reading);
     await this.page.getByLabel('Warmth of the wine itself').fill(wine);
@@ -100,6 +125,23 @@ export class BenchPage {
     await this.readBack();
   }
 
+  /** At a gate: a shake test that hears nothing, whether the guide asks for it or the maker makes it. */
+  async quietGasTest(): Promise<void> {
+    await this.judge(/^test for gas/, /^No, the same/);
+  }
+
+  async looksClear(): Promise<void> {
+    await this.judge(/^look at the wine/, /^Yes, it is clear/);
+  }
+
+  private async judge(test: RegExp, answer: RegExp): Promise<void> {
+    await expect(this.pad(test).or(this.pad(answer)).first()).toBeEnabled();
+    const before = await this.where();
+    if ((await this.pad(answer).count()) === 0) await this.press(test);
+    await this.press(answer);
+    await expect.poll(() => this.where()).not.toBe(before);
+  }
+
   /** At a gate: a reading more. */
   async readAtGate(told: Told): Promise<void> {
     await this.press(/^new reading/);
@@ -110,7 +152,7 @@ export class BenchPage {
   async held(sentence: RegExp): Promise<void> {
     await expect(this.heading).toHaveText('Not yet.');
     await expect(this.page.getByText(sentence).first()).toBeVisible();
-    await expect(this.page.getByRole('button', { name: /^go on now/ })).toBeDisabled();
+    await expect(this.pad(/^go on now/)).toBeDisabled();
   }
 
   async goOn(opened: string): Promise<void> {

@@ -1,11 +1,13 @@
 import { BenchPage } from './bench';
 import { expect, test } from './fixtures';
+import { withVoice } from './spoken';
 
 /** 15:00 on a Saturday, in a place without summer time, so that hours are hours. */
 const START = new Date('2031-05-03T15:00:00Z');
 test.use({ timezoneId: 'UTC' });
 
 async function opened(page: BenchPage['page'], division: '0.001' | '0.002' = '0.001'): Promise<BenchPage> {
+  await withVoice(page);
   await page.clock.install({ time: START });
   await page.goto('/');
   const bench = new BenchPage(page);
@@ -45,7 +47,6 @@ async function untilGate(bench: BenchPage, first: string, second: string, hoursA
   await bench.wait(5 * 24);
   await bench.act(/gravity/i, () => bench.read({ reading: first }));
   await bench.wait(hoursApart);
-  if (hoursApart < 48) await bench.press(/^new reading/);
   await bench.read({ reading: second });
 }
 
@@ -71,8 +72,7 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
   await bench.byTheClock(/./, 300);
   await bench.held(/test/i);
   for (let tests = 0; tests < 2; tests += 1) {
-    await bench.press(/^test for gas/);
-    await bench.press(/^No, the same/);
+    await bench.quietGasTest();
   }
   await bench.goOn('The gas is out.');
   await bench.act(/./, () => bench.number(/Warmth of the wine/, '21'));
@@ -90,13 +90,11 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
   await bench.act(/./, () => bench.press(/^Yes, it is clear/));
   await bench.held(/day/i);
   await bench.wait(24);
-  await bench.press(/^look at the wine/);
-  await bench.press(/^Yes, it is clear/);
+  await bench.looksClear();
   await bench.goOn('It is bright.');
   await bench.readAtGate({ reading: '1.001' });
   for (let tests = 0; tests < 2; tests += 1) {
-    await bench.press(/^test for gas/);
-    await bench.press(/^No, the same/);
+    await bench.quietGasTest();
   }
   await bench.goOn('It is still.');
   await bench.act(/./, async () => {
@@ -111,7 +109,7 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
   await bench.act(/./);
   await bench.act(/Fill/, async () => {
     await bench.press(/^that is done/);
-    await bench.press(/^yes it is/);
+    await bench.yes();
   });
   await bench.act(/./, () => bench.number(/Bottles filled/, '29'));
   await bench.wait(24);

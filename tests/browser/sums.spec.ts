@@ -3,6 +3,9 @@ import type { Page } from '@playwright/test';
 import { BenchPage } from './bench';
 import { expect, test } from './fixtures';
 
+/** The way there is a whole start of a batch. */
+test.slow();
+
 /** The sums of a batch that has just begun, by the way that a maker goes. */
 async function open(page: Page): Promise<void> {
   await page.goto('/');
@@ -16,7 +19,6 @@ for (const colorScheme of ['light', 'dark'] as const)
   test(`the sums, all unfolded: sound to axe, and no wider than a small phone, by ${colorScheme}`, async ({
     page,
   }) => {
-    test.slow();
     await page.emulateMedia({ colorScheme });
     await page.setViewportSize({ width: 320, height: 640 });
     await open(page);

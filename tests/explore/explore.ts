@@ -49,7 +49,7 @@ export function explore(
       if (after.length === 0 && !isEnd(node.maker.place))
         found.stuck.push(`${node.maker.place}: ${node.story.join('; ')}`);
       for (const each of after) {
-        const key = `${String(each.corrections)} ${stateKey(each.maker)}`;
+        const key = `${String(each.corrections)} ${stateKey(each.maker, each.corrections < mostCorrections)}`;
         if (seen.has(key)) continue;
         seen.add(key);
         next.push(each);

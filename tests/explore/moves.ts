@@ -143,7 +143,7 @@ export function movesAt(maker: Maker, thorough: boolean): Move[] {
     ] ?? [];
   return [
     passing(0),
-    passing(24 * 8),
+    passing(24 * 40),
     ...reads,
     ...judged.flatMap((what) => [judging(what, true, 24), judging(what, false, 24)]),
     ...REMEDIES.filter((remedy) => remedy.gate === gate && facts.returns.length < MOST_RETURNS).map(

@@ -1,7 +1,8 @@
 import { daysBetween, HOUR, localDay } from '../../src/domain/calendar';
 import { asOf, type Facts } from '../../src/procedure/facts';
 import { finishOf } from '../../src/procedure/limits';
-import { clearingAct } from '../../src/procedure/judge';
+import { clearingAct, judge } from '../../src/procedure/judge';
+import type { Place } from '../../src/procedure/phase';
 import { lastDegassed } from '../../src/procedure/selections';
 import type { Maker } from '../story/maker';
 
@@ -9,18 +10,46 @@ import type { Maker } from '../story/maker';
 const span = (hours: number): number => [24, 48, 72, 168].findIndex((edge) => hours < edge);
 
 /** What tells one state from another, for the search: every clause's inputs, with times only as finely as clauses see them. */
-export function stateKey(maker: Maker): string {
+export function stateKey(maker: Maker, mayCorrect: boolean): string {
   const facts = asOf(maker.facts, maker.now);
   return JSON.stringify([
     maker.place,
-    maker.act && `${maker.act.step} ${'sachet' in maker.act ? (maker.act.sachet?.id ?? '') : ''}`,
-    readings(maker, facts),
+    acting(maker),
+    mayCorrect || !BEYOND_DRYNESS.has(maker.place) ? readings(maker, facts) : restingOnly(maker, facts),
     Object.entries(facts.passed).map(([gate, passing]) => [gate, span((facts.now.at - passing.at) / HOUR)]),
     facts.additions.map(({ sachet }) => sachet).join(),
     judgements(facts),
     facts.returns.map(({ gate, clause }) => `${gate} ${clause}`).toSorted(),
     clearing(maker, facts),
   ]);
+}
+
+/** The act, its repetitions told apart as far as a sheet's rounds go. */
+const acting = ({ act }: Maker): string | undefined =>
+  act &&
+  `${act.step} ${'sachet' in act ? (act.sachet?.id ?? '') : ''} ${String(act.nth > 100 ? 'k' : Math.min(act.nth, 4))}`;
+
+/** Where no reading of the ferment is taken any more: all that they still say is whether the wine is dry. */
+const BEYOND_DRYNESS: ReadonlySet<Place> = new Set<Place>([
+  'degas',
+  'proving gas-free',
+  'fine',
+  'top up',
+  'clear',
+  'proving clear',
+  'proving still',
+  'bottle',
+  'stand',
+  'label',
+  'wash up',
+  'rest',
+]);
+
+function restingOnly(maker: Maker, facts: Facts): unknown {
+  const baseline = facts.readings.find(({ entry }) => entry === facts.baseline);
+  const since = facts.readings.filter(({ takenAt }) => baseline && takenAt >= baseline.takenAt);
+  const { open } = judge('may sweeten', maker.sheet, facts);
+  return [open, readings(maker, { ...facts, readings: since })];
 }
 
 /** Readings are a day and more apart here, so four reach back beyond any window of two days. */

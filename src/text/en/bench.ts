@@ -110,7 +110,6 @@ export const bench = {
   notTaken: 'That was not taken',
   heldBecause: 'Held for now',
   why: 'Why is that?',
-  right: 'Right?',
   answerThis: 'Answer this one too, then go on.',
   yes: 'Yes',
   no: 'No',
@@ -121,10 +120,8 @@ export const bench = {
     printed: 'Printed on it',
     grams: (grams: string) => `${grams} each`,
     dissolve: 'Dissolve it first in a little of the wine or water.',
-    say: (printed: string) => `Say the name on the sachet: “${printed}”. Right?`,
     picture: (printed: string) => `A sachet, printed: ${printed}`,
   },
-  sureFilled: 'Every bottle filled and closed: this cannot be taken back. Right?',
 
   clock: {
     notStarted: (duration: string) => `${duration} by the clock`,
@@ -139,7 +136,6 @@ export const bench = {
 
   account: {
     list: 'Tick each one that is in front of you',
-    missing: (printed: string) => `Not found: ${printed}. Right?`,
     all: 'All are there.',
     left: (count: number) => (count === 1 ? 'one still to find' : `${count} still to find`),
   },
@@ -160,7 +156,6 @@ export const bench = {
     corrected: (read: string, sample: string, gravity: string) =>
       `${read} read at ${sample} is ${gravity} at 20 °C.`,
     asRead: (read: string) => `${read}. Right?`,
-    really: (read: string) => `Is it really ${read}?`,
     doubtful: 'Look again before you say yes',
     spoken: (read: string) => `“${read}”`,
     wineIs: (wine: string) => `The wine itself is at ${wine}.`,
@@ -173,21 +168,17 @@ export const bench = {
   temperature: {
     must: 'Warmth of the must',
     wine: 'Warmth of the wine',
-    right: (temperature: string) => `${temperature}. Right?`,
     range: (lowest: string, highest: string) => `The yeast wants ${lowest} to ${highest}.`,
     atLeast: (lowest: string) => `It should be ${lowest} or warmer.`,
   },
-  litresRight: (litres: string) => `${litres}. Right?`,
   gap: {
     label: 'From the wine up to the stopper',
     hint: (atMost: string) => `At most ${atMost}: the less air, the better it keeps.`,
     unit: 'mm',
-    right: (gap: string) => `${gap}. Right?`,
   },
   filled: {
     label: 'Bottles filled and closed',
     hint: (wanted: string) => `The wine should make about ${wanted}.`,
-    right: (filled: string) => `${filled} bottles. Right?`,
   },
   bottles: {
     bottles: 'Bottles, sound and clean',
@@ -195,7 +186,6 @@ export const bench = {
     hint: (wanted: string) => `The wine makes about ${wanted} bottles.`,
     closuresHint: 'A few more than bottles: some go astray.',
     threaded: 'Do the bottles have a screw thread?',
-    right: (bottles: string, closures: string) => `${bottles} bottles and ${closures} closures. Right?`,
   },
 
   instrument: {
@@ -208,7 +198,6 @@ export const bench = {
     water: 'What it shows in plain water',
     waterHint: 'Close to 1.000. What it is off by is taken off every reading from now on.',
     celsius: 'Warmth of that water',
-    right: (water: string, celsius: string) => `${water} in water at ${celsius}. Right?`,
     scale: (division: string) => `A piece of scale with a line at every ${division}`,
   },
 

@@ -50,7 +50,7 @@ const sound = {
   sample: 'This is how I speak at the bench. Stir for two minutes, then let it rest.',
   notSpoken: {
     muted: 'It is muted, so the line is only shown.',
-    failed: 'The device did not speak the line. Try another voice, or read along: captions show every line.',
+    failed: 'The device did not speak the line. Read along: captions show every line.',
   },
 };
 

@@ -37,9 +37,9 @@ describe('an act', () => {
     expect(getByRole('log', { name: 'What is said' })).toHaveTextContent(captions().at(-1) ?? '');
   });
 
-  test('says whether it can be heard and whether the screen stays on', () =>
+  test('says whether it can be heard and whether the kept awake', () =>
     expect(bench('pour juice 1').getByRole('status', { name: 'Sound and screen' })).toHaveTextContent(
-      /^muted, read along\s*screen stays on$/,
+      /^muted, read along\s*kept awake$/,
     ));
 
   test('tells why when asked, and Escape closes it', async () => {

@@ -4,7 +4,16 @@ import type { Command } from '../../voice/commands';
 import type { HandsFree } from './hands-free';
 import type { Offer } from './offer';
 
-const FOLDED: ReadonlySet<Command> = new Set<Command>(['back', 'where are we']);
+/** The rarer pads. While a clock runs, its halt is wanted sooner than its reasons, and its digits are in sight. */
+function foldOf(command: Command, { stage }: HandsFree['context']): Offer['folded'] {
+  const isTiming = stage === 'timing';
+  if (command === 'where are we') return 'always';
+  if (command === 'back') return stage === 'looking back' ? undefined : 'always';
+  if (command === 'wait') return isTiming ? undefined : 'where narrow';
+  if (command === 'how long') return isTiming ? 'where narrow' : undefined;
+  return command === 'why' ? (isTiming ? 'always' : 'where narrow') : undefined;
+}
+
 /** Both answers weigh the same, and a question is no act: none of them is the larger pad. */
 const SMALL: ReadonlySet<Command> = new Set<Command>(['yes', 'no', 'how long']);
 const ALWAYS: ReadonlySet<Command> = new Set<Command>([
@@ -27,7 +36,7 @@ export function guideOffers({ context }: HandsFree, { guide }: Text, hear: Heard
     command,
     main: index === 0 && !SMALL.has(command) && !ALWAYS.has(command),
     disabled: !now.includes(command),
-    folded: FOLDED.has(command) && context.stage !== 'looking back',
+    folded: foldOf(command, context),
     onpress: (how) => hear(command, how),
   }));
 }

@@ -16,8 +16,8 @@ export type Offer = {
   main?: boolean;
   /** Shown and named, but not to be had yet. */
   disabled?: boolean;
-  /** Folded away on the screen until the maker asks what can be said; its key works all the same. */
-  folded?: boolean;
+  /** Folded away, on every screen or on a narrow one, until the maker asks what can be said. Its key works all the same. */
+  folded?: 'always' | 'where narrow' | undefined;
   onpress: (how: Press) => void;
 };
 

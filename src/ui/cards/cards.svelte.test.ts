@@ -117,7 +117,7 @@ describe('the sachets laid out', () => {
 test('what is judged has two answers; one that a key gives is asked back', async () => {
   const { user, press, heed, reports, heading, getByText } = bench('knock the surface 1');
   await heed();
-  expect(getByText('Did the knock raise a rush of gas?')).toBeInTheDocument();
+  expect(getByText('Did the knock raise a rush of gas?', { selector: '.question' })).toBeInTheDocument();
   await user.keyboard('[Space]');
   expect(heading()).toBe('Yes, it fizzed up. Right?');
   expect(reports).toEqual([]);

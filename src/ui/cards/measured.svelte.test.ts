@@ -68,7 +68,8 @@ test('the hydrometer is known by its scale, its temperature and what it shows in
 });
 
 test('bottles and closures are counted and read back', async () => {
-  const { user, type, press, reports, getByRole, heading } = bench('count bottles 1');
+  const { user, heed, type, press, reports, getByRole, heading } = bench('count bottles 1');
+  await heed();
   await type('Bottles, sound and clean', '30');
   await type('Closures to go with them', '32');
   await user.click(getByRole('radio', { name: 'No' }));

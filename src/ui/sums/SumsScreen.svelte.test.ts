@@ -102,7 +102,7 @@ describe('a sum to type into', () => {
     return within(screen.getByText(title).closest('details')!);
   };
   const words = text.sums.reckoners;
-  type Fields = ReturnType<typeof within>;
+  type Fields = Awaited<ReturnType<typeof open>>;
   async function fill(fields: Fields, typed: Record<string, string>): Promise<void> {
     for (const [label, value] of Object.entries(typed)) {
       const field = fields.getByLabelText(label);
@@ -180,7 +180,7 @@ describe('a sum to type into', () => {
     expect(fields.getByText('83 °Oechsle.')).toBeInTheDocument();
     await userEvent.click(fields.getByRole('radio', { name: '°Brix' }));
     await userEvent.type(fields.getByRole('textbox'), '20');
-    expect(fields.getByText('Gravity 1.083.')).toBeInTheDocument();
+    expect(fields.getByText('Gravity 1.0829.')).toBeInTheDocument();
     expect(fields.getByText(/216 g in each litre/)).toBeInTheDocument();
   });
 
