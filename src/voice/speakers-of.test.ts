@@ -10,7 +10,11 @@ const rhine = voice('rhine', 'de-DE');
 describe('the voices that speak a language', () => {
   test.each<[string, readonly Voice[], Voice[]]>([
     ['come from all of its countries, however written', [island, rhine, plains], [island, plains]],
-    ['are named once, though the device names one twice', [plains, island, { ...plains, name: 'again' }], [plains, island]],
+    [
+      'are named once, though the device names one twice',
+      [plains, island, { ...plains, name: 'again' }],
+      [plains, island],
+    ],
     ['are none where nobody speaks it', [rhine], []],
   ])('%s', (_, voices, expected) => expect(speakersOf('en', voices)).toEqual(expected));
 });

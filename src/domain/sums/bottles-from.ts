@@ -2,7 +2,7 @@ import { requireWithin } from './ground/require-within';
 
 const SPARE_CORKS = 0.05;
 const FEWEST_SPARE_CORKS = 2;
-/** Keeps 22.5 L at thirty bottles although 22.5 / 0.75 is not exact in binary. */
+/** Keeps 1.13 − 0.38 litres a whole bottle, although in binary they are a hair less than 0.75. */
 const ROUNDING = 1e-9;
 
 /**

@@ -6,12 +6,14 @@ const at = (wineGrams: number, celsius = 20, scaleGrams = 1) =>
 
 test.each([
   [750, 20, 1],
-  [817.5, 20, 1.0899],
-  [745.5, 20, 0.994],
-  [745.5, 10, 0.9933],
+  [817.5, 20, 1.08989],
+  [745.5, 20, 0.99401],
 ])('wine of %d g where water is 750, at %d °C, is %d', (wineGrams, celsius, gravity) =>
-  expect(at(wineGrams, celsius).value).toBeCloseTo(gravity, 3),
+  expect(at(wineGrams, celsius).value).toBeCloseTo(gravity, 5),
 );
+
+test('cold wine is heavier against cold water than it will be at 20 °C', () =>
+  expect(at(745.5, 10).value).toBeCloseTo(0.9933, 4));
 
 test('a kitchen scale is too coarse for a gate, a letter scale is not', () => {
   expect(at(745.5).high - at(745.5).value).toBeCloseTo(0.0019, 4);

@@ -50,9 +50,7 @@ describe('an open gate', () => {
     const { heading, press, reports } = benchOf(finished());
     expect(heading()).toBe('It is finished.');
     await press('go on now');
-    expect(reports).toEqual([
-      { type: 'gate passed', how: 'touch', gate: 'proving dry' },
-    ]);
+    expect(reports).toEqual([{ type: 'gate passed', how: 'touch', gate: 'proving dry' }]);
     expect(heading()).not.toBe('It is finished.');
   });
 

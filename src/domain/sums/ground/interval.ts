@@ -1,4 +1,4 @@
-/** A value and the range that holds the truth about nineteen times in twenty, in the value's own unit. */
+/** A value and the range that holds the truth about 19 times in 20 unless its sum says otherwise, in the same unit. */
 export type Interval = { value: number; low: number; high: number };
 
 /** A value, give or take; nothing that a sum measures can be less than none. */
