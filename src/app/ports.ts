@@ -30,10 +30,7 @@ export type Ports = {
   batches: ImportPorts;
   preferences: ChosenPreferences;
   /** Puts a guide to work on a batch, with the device's voice, tones and screen, and gives back how to leave. */
-  handsFree: (
-    words: Words,
-    journal: Pick<Journal, 'report'>,
-  ) => { hands: HandsFree; leave: () => void };
+  handsFree: (words: Words, journal: Pick<Journal, 'report'>) => { hands: HandsFree; leave: () => void };
   /** The device's voices for the language, nothing while they are looked for; and a line spoken as was chosen. */
   soundCheck: {
     voices: Live<readonly Voice[] | undefined>;

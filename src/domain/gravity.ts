@@ -8,7 +8,7 @@ export type Gravity = Unit<'gravity'>;
 /** How far apart the lines of a hydrometer are, in ten-thousandths: a scale of 0.001 or of 0.002. */
 export type Division = 10 | 20;
 
-export const LOWEST_GRAVITY = 9800 as Gravity;
+const LOWEST_GRAVITY = 9800 as Gravity;
 export const HIGHEST_GRAVITY = 11700 as Gravity;
 
 /** A relative density such as 0.9940, rounded once, here, to whole ten-thousandths. */

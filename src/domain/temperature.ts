@@ -5,11 +5,11 @@ import type { Celsius } from './unit';
 /** Which scale the maker's thermometer shows. */
 export type TemperatureScale = '°C' | '°F';
 
-export const LOWEST_CELSIUS = 0 as Celsius;
-export const HIGHEST_CELSIUS = 40 as Celsius;
+const LOWEST_CELSIUS = 0 as Celsius;
+const HIGHEST_CELSIUS = 40 as Celsius;
 
 /** Fahrenheit to Celsius, unrounded. */
-export const fromFahrenheit = (fahrenheit: number): Celsius => ((fahrenheit - 32) / 1.8) as Celsius;
+const fromFahrenheit = (fahrenheit: number): Celsius => ((fahrenheit - 32) / 1.8) as Celsius;
 
 /** Celsius as the number that the maker's scale shows, unrounded. */
 export const onScale = (celsius: Celsius, scale: TemperatureScale): number =>

@@ -4,7 +4,7 @@ import type { Command } from '../voice/commands';
 export type Keys = Readonly<Record<string, Command | 'main'>>;
 
 /** Keys as they come from a keyboard, a foot pedal, a slide clicker or an earphone's button. The maker may map others. */
-export const FIRST_KEYS: Keys = {
+const FIRST_KEYS: Keys = {
   ' ': 'main',
   Enter: 'main',
   PageDown: 'main',

@@ -22,11 +22,7 @@ export const actionOf = ({ act }: ActInWords, { guide }: Text): string | undefin
 export function warningLines(told: ActInWords, text: Text): string[] {
   const action = actionOf(told, text);
   const { say, commands } = text.guide;
-  return [
-    ...hazardsOf(told, text),
-    ...(action === undefined ? [] : [action]),
-    say(commands.ready[0] ?? ''),
-  ];
+  return [...hazardsOf(told, text), ...(action === undefined ? [] : [action]), say(commands.ready[0] ?? '')];
 }
 
 const finality = ({ kind }: Act, { warning }: Text['guide']): string =>

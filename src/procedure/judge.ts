@@ -116,7 +116,7 @@ function finishFor(sheet: KitSheet, facts: Facts): Finish {
  * Dryness in doubt: the gate was passed, but on readings of which one was struck since, and without it they would not
  * have passed. Gives the moment of the doubt.
  */
-export function drynessDoubt(sheet: KitSheet, facts: Facts): Instant | undefined {
+function drynessDoubt(sheet: KitSheet, facts: Facts): Instant | undefined {
   const passing = facts.passed['proving dry'];
   const struck = passing?.readings.flatMap((entry) => facts.struckAt[entry] ?? []);
   if (!passing || !struck || struck.length === 0) return undefined;

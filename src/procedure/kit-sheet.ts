@@ -102,4 +102,3 @@ export const kitSheetShape = v.strictObject({
 
 export type KitSheet = v.InferOutput<typeof kitSheetShape>;
 export type Sachet = KitSheet['sachets'][number];
-export type Move = KitSheet['moves'][number];

@@ -7,7 +7,7 @@ import { stabilisersOf } from './limits';
 import type { Gate, Place } from './phase';
 
 /** How long a batch may be left alone where it stands: whole days, why no longer, and the gate that runs again after. */
-export type SafePause = { atMostDays: number; why: Unsafe; again?: Gate };
+type SafePause = { atMostDays: number; why: Unsafe; again?: Gate };
 
 /** Days since the yeast during which somebody must be there to see it start, and not overflow. */
 const STARTING_DAYS = 3;
@@ -17,7 +17,7 @@ const CLEARING_DAYS = 84;
 const SWEETENED_DAYS = 42;
 
 /** The pause that the place allows. Before the yeast, and once the bottles are closed, there is no limit worth a rule. */
-export function safePause(sheet: KitSheet, facts: Facts, place: Place): SafePause | undefined {
+function safePause(sheet: KitSheet, facts: Facts, place: Place): SafePause | undefined {
   if (place === 'pitch') return { atMostDays: 0, why: 'yeast-is-starting' };
   if (place === 'ferment' || place === 'proving dry' || place === 'rack')
     return whileFermenting(facts, place);

@@ -2,7 +2,7 @@ import { daysBetween, type Moment } from '../domain/calendar';
 import { heldBack } from '../domain/gates/box-complete';
 import type { Gravity } from '../domain/gravity';
 import { standing, type Reading } from '../domain/reading';
-import type { Instant, Litres } from '../domain/unit';
+import type { Litres } from '../domain/unit';
 import { timesReturned, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 
@@ -66,6 +66,3 @@ const DRY_GRAMS_PER_LITRE = 2;
 /** What the vessel that the wine stands in holds to its brim, where it was measured. */
 export const vesselNow = ({ done, brim, vessel }: Facts): Litres | undefined =>
   'siphon off 1' in done || 'siphon off 2' in done ? vessel : brim;
-
-/** The end of a day's wait, or now if that is past. */
-export const notBefore = (due: number, now: Moment): Instant => Math.max(due, now.at) as Instant;

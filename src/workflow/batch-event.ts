@@ -36,7 +36,7 @@ const act = v.pipe(v.string(), v.minLength(1), v.maxLength(120));
 const asked = { act };
 
 /** How an event came: what was pressed, said, or ran out. */
-export const WAYS = ['touch', 'key', 'voice', 'timer', 'import'] as const;
+const WAYS = ['touch', 'key', 'voice', 'timer', 'import'] as const;
 
 /** When an event was accepted, on whose wall clock, and how it came. `takenAt` where it tells of something earlier. */
 const stamp = {

@@ -25,5 +25,5 @@ function mayBeLeftOut({ sheet, facts }: Standing, event: EventOf<'left out'>): P
 }
 
 /** The ladder is climbed one rung at a time: the gentlest that was not tried yet. */
-export const nextRung = ({ help }: Facts): (typeof RUNGS)[number] | undefined =>
+const nextRung = ({ help }: Facts): (typeof RUNGS)[number] | undefined =>
   RUNGS.find((rung) => help.every((tried) => tried.rung !== rung));

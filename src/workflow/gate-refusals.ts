@@ -68,7 +68,7 @@ function itsTime(question: Gate | Check, facts: Facts): boolean {
 }
 
 /** Every clause that fails at a gate or check. */
-export function failedAt(question: Gate | Check, sheet: KitSheet, facts: Facts): readonly Problem[] {
+function failedAt(question: Gate | Check, sheet: KitSheet, facts: Facts): readonly Problem[] {
   const verdict = judge(question, sheet, facts);
   return verdict.open ? [] : [verdict.because, ...verdict.also];
 }

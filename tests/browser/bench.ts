@@ -68,11 +68,18 @@ export class BenchPage {
     await this.yes();
   }
 
-  /** Answers what is asked back. */
+  /** Answers what is asked back; a reading that is doubted is asked once more. */
   async yes(): Promise<void> {
     await expect(this.heading).toContainText('Right?');
     await this.press(/^yes it is/);
     await expect(this.heading).not.toContainText('Right?');
+  }
+
+  /** Insists on a reading that the guide doubts. */
+  async really(): Promise<void> {
+    await expect(this.heading).toContainText(/really/);
+    await this.press(/^yes it is/);
+    await expect(this.heading).not.toContainText(/really/);
   }
 
   async byTheClock(heading: RegExp, seconds: number): Promise<void> {
@@ -100,7 +107,7 @@ export class BenchPage {
   }
 
   async number(label: RegExp, value: string): Promise<void> {
-    await this.page.getByLabel(label).fill(value);
+    await this.page.getByRole('textbox', { name: label }).fill(value);
     await this.readBack();
   }
 

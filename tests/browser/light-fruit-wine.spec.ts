@@ -57,8 +57,8 @@ test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
   await bench.goOn('It is finished.');
 
   await bench.act(/Draw off/);
+  await bench.act(/second vessel/, () => bench.number(/second vessel holds/, '25'));
   await bench.act(/Sanitise/);
-  await bench.act(/./, () => bench.number(/second vessel holds/, '25'));
   await bench.act(/Siphon/);
   await bench.act(/Measure/, () => bench.number(/wine arrived/, '20.4'));
   await bench.act(/Knock/, () => bench.press(/^No, it stayed calm/));

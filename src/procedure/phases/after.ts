@@ -1,10 +1,10 @@
-import { HOUR, hoursAfter, onDay } from '../../domain/calendar';
+import { hoursAfter, onDay } from '../../domain/calendar';
 import { base, toDo } from '../act';
 import type { Facts } from '../facts';
 import type { KitSheet } from '../kit-sheet';
 import type { Act } from '../step';
 
-export const UPRIGHT_HOURS = 24;
+const UPRIGHT_HOURS = 24;
 const CLOSURE_LOOK_DAYS = [7, 14, 42];
 const FIRST_TASTE_DAYS = 28;
 
@@ -34,6 +34,3 @@ export function rest(_: KitSheet, facts: Facts): Act[] {
   const byDay = [...looks, taste].toSorted((a, b) => (a.due ?? 0) - (b.due ?? 0));
   return [toDo(facts, 'lay down'), ...byDay];
 }
-
-/** Whole hours still to stand. */
-export const hoursLeft = (until: number, now: number): number => Math.ceil((until - now) / HOUR);

@@ -44,7 +44,7 @@ function lookForLife(facts: Facts): Act[] {
 const ALIVE_BY = 30;
 
 /** Seen to be fermenting: foam, or gravity down by 0.003. Bubbles in the airlock are no evidence and are never asked. */
-export function isAlive(facts: Facts): boolean {
+function isAlive(facts: Facts): boolean {
   const start = standing(facts.readings).at(0)?.gravity ?? 0;
   return (
     facts.judgements.some(({ what, yes }) => what === 'foam' && yes) ||

@@ -128,7 +128,7 @@ const additives = {
   sulphurDioxide: (added: number, f: Formats) =>
     `The sulphite sachets bring ${f.number(added, 0)} mg of sulphur dioxide to each litre; old powder up to a twentieth less.`,
   molecular: (low: number, high: number, assumed: boolean, f: Formats) =>
-    `Were all of it free, ${f.number(low, 2)} to ${f.number(high, 2)} mg of that would be the molecular kind that keeps microbes down${assumed ? ' (the pH is assumed)' : ''}. Some is always bound: only a test of free sulphur dioxide tells.`,
+    `Were all of it free, ${f.number(low, 1)} to ${f.number(high, 1)} mg of that would be the molecular kind that keeps microbes down${assumed ? ' (the pH is assumed)' : ''}. Some is always bound: only a test of free sulphur dioxide tells.`,
   sorbicAcid: (sorbicAcid: number, f: Formats) =>
     `The sorbate sachets bring ${f.number(sorbicAcid, 0)} mg of sorbic acid to each litre, give or take 2 %.`,
   enough: (pH: number, verdict: SorbateVerdict, f: Formats) => {

@@ -63,7 +63,7 @@ describe('the sums of a batch', () => {
     expect(said('How it will go on')).toMatch(/The limit of 0\.996: .*day \d+ \(\d+ May 2031\)/);
     expect(said('How it will go on')).toMatch(/The wine was 14 °C at the last reading; 18 °C is wanted/);
     expect(said('How it will go on')).toContain('A forecast opens nothing: only your readings do.');
-    expect(said('How it will go on')).toContain('more than your scale can mistake');
+    expect(said('Alcohol and sugar')).toContain('more than your scale can mistake');
   });
 
   test('speak of additives only by printed masses, at an acidity that is assumed until it is typed', async () => {

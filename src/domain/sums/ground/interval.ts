@@ -1,4 +1,4 @@
-/** A value and the range that holds the truth about 19 times in 20 unless its sum says otherwise, in the same unit. */
+/** A value and the range that holds the truth 19 times in 20, unless its sum says otherwise; all in one unit. */
 export type Interval = { value: number; low: number; high: number };
 
 /** A value, give or take; nothing that a sum measures can be less than none. */

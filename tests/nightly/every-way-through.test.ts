@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { builtInSheets } from '../src/procedure/kits';
-import { explore, type Depth } from './explore/explore';
-import { Maker } from './story/maker';
-import { sealBroken } from './story/seals';
+import { builtInSheets } from '../../src/procedure/kits';
+import { explore, type Depth } from '../explore/explore';
+import { Maker } from '../story/maker';
+import { sealBroken } from '../story/seals';
 
 /** With corrections and every reading it takes a quarter of an hour a sheet, so that is for the night. */
 const DEPTH: Depth =
