@@ -1,4 +1,5 @@
 import type { Gravity } from './gravity';
+import type { Counting } from './parse-within';
 import type { TemperatureScale } from './temperature';
 import type { Celsius, Instant, Litres } from './unit';
 import type { VolumeUnit } from './volume';
@@ -9,7 +10,7 @@ type Misread =
   | { code: 'temperature-misread'; given: string; scale: TemperatureScale; lowest: Celsius; highest: Celsius }
   | { code: 'volume-misread'; given: string; unit: VolumeUnit; lowest: Litres; highest: Litres }
   | { code: 'count-misread'; given: string; highest: number }
-  | { code: 'number-misread'; given: string; lowest: number; highest: number }
+  | { code: 'number-misread'; given: string; counting: Counting; lowest: number; highest: number }
   | { code: 'time-misread'; given: string }
   | { code: 'in-the-future'; takenAt: Instant }
   | { code: 'before-the-batch'; takenAt: Instant; begun: Instant }

@@ -60,7 +60,7 @@ describe('a batch’s forecast', () => {
     const misread = plain.fork();
     misread.read({ reading: 10_100 as Gravity });
     expect(forecast(misread)).not.toEqual(before);
-    const entry = misread.journal.length;
+    const { entry } = misread.facts.readings.at(-1)!;
     misread.report({ type: 'reading struck', how: 'key', entry, reason: 'held it against the light' });
     expect(forecast(misread)).toEqual(before);
   });

@@ -50,13 +50,16 @@ test('a stir goes on through a reload, and says how much is left', async ({ page
   await expect(caption(page)).toHaveText(/^1 minute and 1\d seconds left\.$/);
 });
 
-test('a stir that ends while nobody looks says how late it is, until it is answered', async ({ page }) => {
+test('a stir that ended while the page was away says how late it is, until it is answered', async ({
+  page,
+}) => {
   const bench = await atTheStir(page);
   await bench.press(/^start the clock/);
   await expect(page.getByRole('timer')).toBeVisible();
-  await page.clock.fastForward(6 * 60_000);
-  await expect(page.getByText('Time was up 4 minutes ago.').first()).toBeVisible();
-  expect((await spokenOn(page)).lines.join(' ')).toMatch(/Time was up 4 minutes[^.]* ago\./);
+  await bench.wait(6 / 60);
+  await page.reload();
+  await expect(page.getByText(/Time was up (3|4) minutes[^.]* ago\./).first()).toBeVisible();
+  expect((await spokenOn(page)).lines.join(' ')).toMatch(/Time was up (3|4) minutes[^.]* ago\./);
   await bench.press(/^that is done/);
   await expect(page.getByRole('timer')).toHaveCount(0);
 });

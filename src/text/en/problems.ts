@@ -1,4 +1,5 @@
 import type { Problem } from '../../domain/problem';
+import type { Counting } from '../../domain/parse-within';
 import type { Gravity } from '../../domain/gravity';
 import type { Celsius, Litres } from '../../domain/unit';
 import type { Formats } from '../formats';
@@ -32,8 +33,8 @@ const misread: Pick<
     `${quoted(given)} is not between ${f.litres(lowest)} and ${f.litres(highest)}. Measure again, and check which unit is set.`,
   'count-misread': ({ given, highest }, f) =>
     `${quoted(given)} is not a whole number up to ${f.count(highest)}. Count again, and type it in figures.`,
-  'number-misread': ({ given, lowest, highest }, f) =>
-    `${quoted(given)} is not a number between ${f.number(lowest, 3)} and ${f.number(highest, 3)}. Look again, and type it in figures.`,
+  'number-misread': ({ given, counting, lowest, highest }, f) =>
+    `${quoted(given)} is not between ${countings[counting](f.number(lowest, 3))} and ${countings[counting](f.number(highest, 3))}. Look again, and type it in figures.`,
   'time-misread': ({ given }) =>
     `${quoted(given)} is not a date and time. Choose the day and the hour again.`,
   'in-the-future': ({ takenAt }, f) =>
@@ -44,6 +45,16 @@ const misread: Pick<
     `A reading of ${f.gravity(gravity)} in a sample at ${f.celsius(celsius)} cannot be corrected. Bring the sample near ${f.celsius(20 as Celsius)} and read again.`,
   'water-misread': ({ gravity, celsius }, f) =>
     `In water at ${f.celsius(celsius)} the hydrometer showed ${f.gravity(gravity)}; a sound one is off by ${f.gravity(50 as Gravity)} at most. Check that jar and water are clean and plain, spin it, and read again. If it shows the same, use another one.`,
+};
+
+const countings: Record<Counting, (number: string) => string> = {
+  pH: (number) => `a pH of ${number}`,
+  percent: (number) => `${number} %`,
+  grams: (number) => `${number} grams`,
+  'milligrams per litre': (number) => `${number} mg/L`,
+  millimetres: (number) => `${number} mm`,
+  brix: (number) => `${number} °Brix`,
+  gravity: (number) => `a gravity of ${number}`,
 };
 
 /** What a maker is asked before a doubtful reading counts. */

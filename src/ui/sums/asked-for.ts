@@ -1,5 +1,5 @@
 import { parseGravity, relativeDensity } from '../../domain/gravity';
-import { parseWithin } from '../../domain/parse-within';
+import { parseWithin, type Counting } from '../../domain/parse-within';
 import type { Preferences } from '../../domain/preferences';
 import { accepted } from '../../domain/result';
 import { onScale, parseTemperature } from '../../domain/temperature';
@@ -34,6 +34,6 @@ export const askedGravity = (known?: number) =>
     known === undefined ? '' : known.toFixed(4).replace(/0$/, ''),
   );
 
-/** A bare number within limits. */
-export const askedNumber = (least: number, most: number, known?: number) =>
-  new Asked((given) => parseWithin(given, least, most), plain(known, 1));
+/** A number that has no parser of its own, within limits. */
+export const askedNumber = (counting: Counting, least: number, most: number, known?: number) =>
+  new Asked((given) => parseWithin(given, counting, least, most), plain(known, 1));
