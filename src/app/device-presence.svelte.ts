@@ -26,7 +26,7 @@ export class DevicePresence implements Presence {
   /** A voice that comes late, or hangs, shows at the next line. */
   #silence = $state<Silence>();
   #atBench = false;
-  readonly #said = new Set<string>();
+  readonly #said: string[] = [];
 
   constructor(device: Device) {
     this.#device = device;
@@ -85,8 +85,8 @@ export class DevicePresence implements Presence {
   }
 
   #sayOnce(line: string): void {
-    if (this.#said.has(line)) return;
-    this.#said.add(line);
+    if (this.#said.includes(line)) return;
+    this.#said.push(line);
     void this.speaker.say(line);
   }
 }

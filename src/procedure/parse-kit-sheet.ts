@@ -28,12 +28,13 @@ export function readKitSheet(text: string): Result<KitSheet> {
 
 function asFault(issue: v.BaseIssue<unknown>): SheetFault {
   const requirement = 'requirement' in issue ? issue.requirement : undefined;
-  const allowed = requirement === undefined ? issue.expected : String(requirement);
+  const allowed =
+    typeof requirement === 'number' || requirement instanceof RegExp ? String(requirement) : issue.expected;
   return {
     path: v.getDotPath(issue) ?? '',
     given: shown(issue.input),
     rule: ruleOf(issue),
-    ...(allowed === undefined || allowed === null ? {} : { allowed }),
+    ...(allowed === null ? {} : { allowed }),
   };
 }
 

@@ -18,7 +18,7 @@ const DRIFT = 2000;
  * own goes on from where it was.
  */
 export function agree(anchor: Anchor, { wall: shown, monotonic }: Look, outOfSight: boolean): Agreed {
-  const expected = (anchor.wall + monotonic - anchor.monotonic) as Instant;
+  const expected = Math.round(anchor.wall + monotonic - anchor.monotonic) as Instant;
   const wall = (shown - anchor.skew) as Instant;
   if (Math.abs(wall - expected) <= DRIFT) return { now: expected, anchor };
   return outOfSight

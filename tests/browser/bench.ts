@@ -75,12 +75,6 @@ export class BenchPage {
     await expect(this.heading).not.toContainText('Right?');
   }
 
-  /** Insists on a reading that the guide asks about once more. */
-  async insist(): Promise<void> {
-    await expect(this.pad(/^yes it is/)).toBeEnabled();
-    await this.press(/^yes it is/);
-  }
-
   async byTheClock(heading: RegExp, seconds: number): Promise<void> {
     await this.heed();
     await expect(this.heading).toHaveText(heading);
@@ -149,10 +143,9 @@ export class BenchPage {
   }
 
   /** At a gate: a reading more. */
-  async readAtGate(told: Told, asked: 'once' | 'doubted' = 'once'): Promise<void> {
+  async readAtGate(told: Told): Promise<void> {
     await this.press(/^new reading/);
     await this.read(told);
-    if (asked === 'doubted') await this.insist();
     await expect(this.page.getByRole('button', { name: /^go on now/ })).toBeVisible();
   }
 

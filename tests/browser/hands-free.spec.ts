@@ -50,20 +50,6 @@ test('a stir goes on through a reload, and says how much is left', async ({ page
   await expect(caption(page)).toHaveText(/^1 minute and 1\d seconds left\.$/);
 });
 
-test('a stir that ended while the page was away says how late it is, until it is answered', async ({
-  page,
-}) => {
-  const bench = await atTheStir(page);
-  await bench.press(/^start the clock/);
-  await expect(page.getByRole('timer')).toBeVisible();
-  await bench.wait(6 / 60);
-  await page.reload();
-  await expect(page.getByText(/Time was up (3|4) minutes[^.]* ago\./).first()).toBeVisible();
-  expect((await spokenOn(page)).lines.join(' ')).toMatch(/Time was up (3|4) minutes[^.]* ago\./);
-  await bench.press(/^that is done/);
-  await expect(page.getByRole('timer')).toHaveCount(0);
-});
-
 test('captions are what is spoken, line for line', async ({ page }) => {
   await withVoice(page);
   const bench = await begun(page);

@@ -1,5 +1,5 @@
 import { isEnd } from '../../src/procedure/phase';
-import { Maker } from '../story/maker';
+import type { Maker } from '../story/maker';
 import { movesAt } from './moves';
 import { stateKey } from './state-key';
 

@@ -105,7 +105,7 @@ const sentBack = (gate: Gate, clause: string): Move => ({
   name: `is sent back: ${clause}`,
   hours: 0,
   deed: (maker) => {
-    maker.report({ type: 'sent back', how: 'touch', gate, clause } as Report);
+    maker.report({ type: 'sent back', how: 'touch', gate, clause });
   },
 });
 
@@ -118,6 +118,13 @@ const strikes = (maker: Maker): Move[] =>
       maker.report({ type: 'reading struck', how: 'touch', entry, reason: 'misread it' });
     },
   }));
+
+/** What is judged at which gate. */
+const JUDGED: Partial<Record<Gate, readonly ('gas' | 'clear')[]>> = {
+  'proving gas-free': ['gas'],
+  'proving clear': ['clear'],
+  'proving still': ['gas'],
+};
 
 /** Everything that is worth doing where the batch stands. */
 export function movesAt(maker: Maker, thorough: boolean): Move[] {
@@ -137,10 +144,7 @@ export function movesAt(maker: Maker, thorough: boolean): Move[] {
     return [answer, ...(act?.sealed ? [late, ...reads] : []), ...strikes(maker)];
   }
   const gate = place as Gate;
-  const judged =
-    ({ 'proving gas-free': ['gas'], 'proving clear': ['clear'], 'proving still': ['gas'] } as const)[
-      gate as 'proving clear'
-    ] ?? [];
+  const judged = JUDGED[gate] ?? [];
   return [
     passing(0),
     passing(24 * 40),

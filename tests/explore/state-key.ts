@@ -24,10 +24,12 @@ export function stateKey(maker: Maker, mayCorrect: boolean): string {
   ]);
 }
 
+const sachetOf = ({ sachet }: { sachet?: { id: string } }): string => sachet?.id ?? '';
+
 /** The act, its repetitions told apart as far as a sheet's rounds go. */
 const acting = ({ act }: Maker): string | undefined =>
   act &&
-  `${act.step} ${'sachet' in act ? (act.sachet?.id ?? '') : ''} ${String(act.nth > 100 ? 'k' : Math.min(act.nth, 4))}`;
+  `${act.step} ${'sachet' in act ? sachetOf(act) : ''} ${String(act.nth > 100 ? 'k' : Math.min(act.nth, 4))}`;
 
 /** Where no reading of the ferment is taken any more: all that they still say is whether the wine is dry. */
 const BEYOND_DRYNESS: ReadonlySet<Place> = new Set<Place>([

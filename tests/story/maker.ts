@@ -221,8 +221,7 @@ export class Maker {
     for (let steps = 0; this.place !== place; steps += 1) {
       if (steps > 500)
         throw new Error(`never came to ${place}: at ${this.place}, ${this.act?.id ?? 'a gate'}`);
-      const problem = isPhase(this.place) ? this.answer() : this.prove(this.place as Gate);
-      if (problem) throw new Error(`${this.place}, ${this.act?.id ?? 'gate'}: ${JSON.stringify(problem)}`);
+      this.onward();
     }
     return this;
   }
@@ -230,10 +229,12 @@ export class Maker {
   /** As far as a place, or past it where a sheet has nothing to do there. */
   goTowards(place: Place): this {
     const wanted = [...COURSE, 'finished'].indexOf(place);
-    while ([...COURSE, 'finished'].indexOf(this.place) < wanted) {
-      const problem = isPhase(this.place) ? this.answer() : this.prove(this.place as Gate);
-      if (problem) throw new Error(`${this.place}, ${this.act?.id ?? 'gate'}: ${JSON.stringify(problem)}`);
-    }
+    while ([...COURSE, 'finished'].indexOf(this.place) < wanted) this.onward();
     return this;
+  }
+
+  private onward(): void {
+    const problem = isPhase(this.place) ? this.answer() : this.prove(this.place as Gate);
+    if (problem) throw new Error(`${this.place}, ${this.act?.id ?? 'gate'}: ${JSON.stringify(problem)}`);
   }
 }
