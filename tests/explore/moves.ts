@@ -5,7 +5,6 @@ import { standing } from '../../src/domain/reading';
 import type { Celsius, Instant } from '../../src/domain/unit';
 import { finishOf } from '../../src/procedure/limits';
 import { isPhase, type Gate, type Place } from '../../src/procedure/phase';
-import type { Report } from '../../src/workflow/batch-event';
 import { REMEDIES } from '../../src/workflow/remedies';
 import type { Maker } from '../story/maker';
 
