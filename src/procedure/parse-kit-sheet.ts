@@ -28,8 +28,9 @@ export function readKitSheet(text: string): Result<KitSheet> {
 
 function asFault(issue: v.BaseIssue<unknown>): SheetFault {
   const requirement = 'requirement' in issue ? issue.requirement : undefined;
-  const allowed =
-    typeof requirement === 'number' || requirement instanceof RegExp ? String(requirement) : issue.expected;
+  const named =
+    typeof requirement === 'number' || typeof requirement === 'function' || requirement instanceof RegExp;
+  const allowed = named ? String(requirement) : issue.expected;
   return {
     path: v.getDotPath(issue) ?? '',
     given: shown(issue.input),

@@ -57,7 +57,7 @@ function questioned(
   if (!before) return undefined;
   const fall = before.gravity - corrected(event, instrument, facts);
   const hours = (takenAt - before.takenAt) / HOUR;
-  if (fall <= -PERHAPS_FALLING) return { code: 'reading-went-up', by: (0 - fall) as Gravity };
+  if (fall + PERHAPS_FALLING <= 0) return { code: 'reading-went-up', by: (0 - fall) as Gravity };
   return fall > JUMP_A_DAY * Math.max(1, hours / 24)
     ? { code: 'reading-jumped', by: fall as Gravity, hours }
     : undefined;

@@ -121,10 +121,10 @@ export class Maker {
   /** What the hydrometer shows: thicker while the water that foam makes room for is held back. */
   private shown(): Gravity {
     const { batchLitres } = this.sheet;
-    const waterIn = 'add held-back water 1' in this.facts.done;
-    const held = waterIn ? 0 : heldBack(this.facts.brim, batchLitres as Litres);
-    const thin = this.wine.gravityOn(this.day) - 1;
-    return Math.round(10_000 + (thin * 10_000 * batchLitres) / (batchLitres - held)) as Gravity;
+    const { brim, done } = this.facts;
+    const held = 'add held-back water 1' in done ? 0 : heldBack(brim, batchLitres as Litres);
+    const thicker = (10_000 * batchLitres) / (batchLitres - held);
+    return Math.round(10_000 + (this.wine.gravityOn(this.day) - 1) * thicker) as Gravity;
   }
 
   /** Answers the current act as a careful maker with sound wine would, on its day. */
@@ -211,16 +211,12 @@ export class Maker {
     return nextFreeHour({ ...this.now, at }, 18);
   }
 
-  private twoGasTests(): void {
-    this.judge('gas', false);
-    this.judge('gas', false);
-  }
+  private twoGasTests = (): void => [1, 2].forEach(() => this.judge('gas', false));
 
   /** Goes on until the batch stands at a place. */
   goTo(place: Place): this {
     for (let steps = 0; this.place !== place; steps += 1) {
-      if (steps > 500)
-        throw new Error(`never came to ${place}: at ${this.place}, ${this.act?.id ?? 'a gate'}`);
+      if (steps > 500) throw new Error(`never came to ${place}, but to ${this.place}`);
       this.onward();
     }
     return this;
