@@ -11,11 +11,6 @@ const port = process.env['FALLBRIGHT_PORT'] ?? '';
 
 export default defineConfig({
   testDir: 'browser',
-  /** Written before the guide led the screens, and not yet taken along: `NIGHTLY=1` runs them. */
-  testIgnore:
-    process.env['NIGHTLY'] === '1'
-      ? []
-      : ['offline.spec.ts', 'new-version.spec.ts', 'sums.spec.ts', 'shell.spec.ts', 'shell-sound.spec.ts'],
   outputDir: '../test-results/browser',
   fullyParallel: true,
   forbidOnly: Boolean(process.env['CI']),

@@ -31,7 +31,8 @@ export async function followUpdates({ isAtRest, subscribe, tell }: Outside): Pro
   async function settle(): Promise<void> {
     inUse.mark(!isAtRest());
     if (isReplaced && isAtRest()) window.location.reload();
-    const waiting = registration?.waiting;
+    // The very first version also waits for a moment, with none before it: that is no news.
+    const waiting = registration?.active && registration.waiting;
     if (!waiting) return;
     const isTaken = isAtRest() && (await inUse.byNone(() => waiting.postMessage(TAKE_OVER)));
     if (!isTaken) tell('ready');

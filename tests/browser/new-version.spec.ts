@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { begin, expect, heading, load, news, nextAct, test } from './site';
+import { begin, expect, firstAct, heading, load, news, test } from './site';
 
 test.beforeEach(() => test.slow());
 
@@ -29,11 +29,11 @@ test('a new version waits while a batch is open, says so once, and comes in at a
   site,
 }) => {
   await load(page);
-  await begin(page);
+  const bench = await begin(page);
   site.publish('2');
   await look(page);
   await expect(news(page)).toContainText('A new version is ready.');
-  await nextAct(page);
+  await firstAct(bench);
   await stillWaits(page);
 
   const second = (await heading(page).textContent()) ?? '';

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { begin, expect, heading, load, news, nextAct, test } from './site';
+import { begin, expect, firstAct, heading, load, news, test } from './site';
 
 test.beforeEach(() => test.slow());
 
@@ -12,8 +12,8 @@ for (const path of ['/', '/a/shelf/'])
       await load(page);
       await site.stop();
       await expect(fetch(site.address)).rejects.toThrow();
-      await begin(page);
-      await nextAct(page);
+      const bench = await begin(page);
+      await firstAct(bench);
       const second = (await heading(page).textContent()) ?? '';
       await page.reload();
       await expect(heading(page)).toHaveText(second);
@@ -86,8 +86,8 @@ test.describe('a browser that keeps nothing for use without a network', () => {
       await page.addInitScript(refuse);
       await page.goto('./');
       await expect(news(page)).toContainText('does not keep Fallbright for use without a network');
-      await begin(page);
-      await nextAct(page);
+      const bench = await begin(page);
+      await firstAct(bench);
       await page.reload();
       await expect(page).toHaveTitle(/^Shelf two/);
       await expect(news(page)).toHaveText('');

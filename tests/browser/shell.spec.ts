@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import hedgeLantern from '../../src/procedure/kits/hedge-lantern.json' with { type: 'json' };
 import { expect, test } from './fixtures';
+import { begin, firstAct, heading } from './site';
 
-const heading = (page: Page) => page.getByRole('heading', { level: 1 });
 const asFile = (name: string, text: string) => ({
   name,
   mimeType: 'application/json',
@@ -15,21 +15,6 @@ test.beforeEach(async ({ page }) => {
   await page.goto('/');
   await expect(heading(page)).toHaveText('Fallbright');
 });
-
-async function begin(page: Page, name = 'Shelf two') {
-  await page.getByRole('link', { name: 'Start a batch' }).click();
-  await page.getByRole('radio', { name: /Hedge Lantern/ }).check();
-  await page.getByLabel('What do you call this batch?').fill(name);
-  await page.getByRole('button', { name: 'begin this batch' }).click();
-  await expect(page).toHaveTitle(`${name}: Check the box · Fallbright`);
-}
-
-async function firstAct(page: Page) {
-  for (const tick of await page.getByRole('checkbox').all()) await tick.check();
-  const first = await heading(page).textContent();
-  await page.getByRole('button', { name: 'that is done' }).click();
-  await expect(heading(page)).not.toHaveText(first ?? '');
-}
 
 async function bringIn(page: Page, button: string, file: { name: string; mimeType: string; buffer: Buffer }) {
   const chooser = page.waitForEvent('filechooser');
@@ -47,8 +32,7 @@ const journalOf = (page: Page) => page.getByRole('button', { name: 'journal', ex
 
 test('a batch begins, takes its first act, and is where it was after a reload', async ({ page }) => {
   test.slow();
-  await begin(page);
-  await firstAct(page);
+  await firstAct(await begin(page));
   const second = (await heading(page).textContent()) ?? '';
   await page.reload();
   await expect(heading(page)).toHaveText(second);
@@ -62,8 +46,7 @@ test('a batch begins, takes its first act, and is where it was after a reload', 
 
 test('a batch that is kept, deleted and brought in again is the same to the letter', async ({ page }) => {
   test.slow();
-  await begin(page);
-  await firstAct(page);
+  await firstAct(await begin(page));
   await journalOf(page);
   await page.getByLabel('Add a note').fill('The bag was a little swollen.');
   await page.getByRole('button', { name: 'write it down' }).click();

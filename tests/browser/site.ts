@@ -2,6 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { BenchPage } from './bench';
 import { expect as patient, test as base } from './fixtures';
 
 /** A worker that is installed and takes over meanwhile makes everything else slower. */
@@ -80,19 +81,15 @@ export async function load(page: Page): Promise<void> {
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe('activated');
 }
 
-export async function begin(page: Page): Promise<void> {
-  await page.getByRole('link', { name: 'Start a batch' }).click();
-  await page.getByRole('radio', { name: /Hedge Lantern/ }).check();
-  await page.getByLabel('What do you call this batch?').fill('Shelf two');
-  await page.getByRole('button', { name: 'begin this batch' }).click();
+/** A batch at its first act. */
+export async function begin(page: Page): Promise<BenchPage> {
+  const bench = new BenchPage(page);
+  await bench.begin(/Hedge Lantern/, 'Shelf two');
   await expect(page).toHaveTitle(/^Shelf two: Check the box/);
+  return bench;
 }
 
-export async function nextAct(page: Page): Promise<void> {
-  const before = (await heading(page).textContent()) ?? '';
-  for (const tick of await page.getByRole('checkbox').all()) await tick.check();
-  await page.getByRole('button', { name: 'that is done' }).click();
-  await expect(heading(page)).not.toHaveText(before);
-}
+/** The first act of a batch, so that the second is on the screen. */
+export const firstAct = (bench: BenchPage) => bench.act(/./, () => bench.allThere());
 
 export { expect };
