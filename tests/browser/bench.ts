@@ -68,11 +68,18 @@ export class BenchPage {
     await this.yes();
   }
 
-  /** Answers what is asked back; a reading that is doubted is asked once more. */
+  /** Answers what is asked back. */
   async yes(): Promise<void> {
     await expect(this.heading).toContainText('Right?');
     await this.press(/^yes it is/);
     await expect(this.heading).not.toContainText('Right?');
+  }
+
+  /** A reading that does not fit the last one is asked once more before it counts. */
+  async yesAllTheSame(question: RegExp): Promise<void> {
+    await expect(this.heading).toHaveText(question);
+    await this.press(/^yes it is/);
+    await expect(this.heading).not.toHaveText(question);
   }
 
   async byTheClock(heading: RegExp, seconds: number): Promise<void> {
@@ -142,10 +149,11 @@ export class BenchPage {
     await expect.poll(() => this.where()).not.toBe(before);
   }
 
-  /** At a gate: a reading more. */
-  async readAtGate(told: Told): Promise<void> {
+  /** At a gate: a reading more, and the question that a doubtful one raises. */
+  async readAtGate(told: Told, doubt?: RegExp): Promise<void> {
     await this.press(/^new reading/);
     await this.read(told);
+    if (doubt) await this.yesAllTheSame(doubt);
     await expect(this.page.getByRole('button', { name: /^go on now/ })).toBeVisible();
   }
 

@@ -1,8 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { BenchPage } from './bench';
 import { expect, test } from './fixtures';
 import { spokenOn, withoutVoice, withVoice } from './spoken';
+import { violations } from './violations';
 
 test.use({ timezoneId: 'UTC' });
 test.slow();
@@ -34,11 +34,6 @@ async function atTheStir(page: Page): Promise<BenchPage> {
   await bench.heed();
   return bench;
 }
-
-const violations = async (page: Page) =>
-  (await new AxeBuilder({ page }).analyze()).violations.map(
-    ({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`,
-  );
 
 test('a stir goes on through a reload, and says how much is left', async ({ page }) => {
   const bench = await atTheStir(page);

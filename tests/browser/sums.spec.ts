@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { BenchPage } from './bench';
 import { expect, test } from './fixtures';
+import { violations } from './violations';
 
 /** The way there is a whole start of a batch. */
 test.slow();
@@ -23,8 +23,7 @@ for (const colorScheme of ['light', 'dark'] as const)
     await page.setViewportSize({ width: 320, height: 640 });
     await open(page);
     for (const fold of await page.locator('summary').all()) await fold.click();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => ({ id, at: nodes.map(({ html }) => html) }))).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     const over = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
