@@ -6,7 +6,7 @@ import { workerTicker } from '../timers/ticker.browser';
 import { ScreenAwake } from '../timers/wake-lock';
 import { wakeDevice } from '../timers/wake-lock.browser';
 import { LedHands } from '../ui/bench/led-hands.svelte';
-import type { After } from '../voice/engine';
+import { after } from '../voice/after.browser';
 import { NO_ENGINE } from '../voice/no-engine';
 import { speechEngine } from '../voice/speech-engine.browser';
 import type { Tones } from '../voice/tones';
@@ -16,11 +16,6 @@ import type { Journal } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
 import type { Ports } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
-
-const after: After = (milliseconds, then) => {
-  const timer = setTimeout(then, milliseconds);
-  return () => clearTimeout(timer);
-};
 
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
 export function handsFreeOf(

@@ -1,16 +1,11 @@
 import type { SoundPreferences } from '../domain/sound-preferences';
 import { Live } from '../ui/live.svelte';
-import type { After } from '../voice/engine';
+import { after } from '../voice/after.browser';
 import { NO_ENGINE } from '../voice/no-engine';
 import { SoundCheck } from '../voice/sound-check';
 import { speechEngine } from '../voice/speech-engine.browser';
 import { VoiceSearch } from '../voice/voice-search';
 import type { Ports } from './ports';
-
-const after: After = (milliseconds, then) => {
-  const timer = setTimeout(then, milliseconds);
-  return () => clearTimeout(timer);
-};
 
 /** The device's voices for a language, and a trial of the one that is chosen. */
 export function soundCheck(language: string, preferences: () => SoundPreferences): Ports['soundCheck'] {

@@ -5,7 +5,10 @@ import type { GuideContext } from './guide-context';
 import type { Stage } from './guide-events';
 import type { Situation } from './situation';
 
-/** What can be said or pressed now, the main one first. Nothing else is heard. */
+/**
+ * What can be said or pressed now, the main one first. Nothing else is heard. While a clock runs the main one asks how
+ * long: an elbow on the largest pad, or a pedal trodden on twice, must not end a stir.
+ */
 export function offered(context: GuideContext): Command[] {
   const { stage, situation, reported } = context;
   if (!situation || reported) return [];
@@ -46,9 +49,9 @@ const OFFERED: Record<Stage, Offers> = {
   acting,
   'reading back': (_, { told }) => (told ? ['yes', 'no'] : []),
   timing: ({ now }) => [
-    ...(now?.act.kind === 'stir' ? (['finish'] as const) : []),
-    'one more minute',
     'how long',
+    'one more minute',
+    ...(now?.act.kind === 'stir' ? (['finish'] as const) : []),
   ],
   'time up': () => ['done', 'one more minute'],
   'at a gate': atGate,

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { BenchPage } from './bench';
+import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 import { spokenOn, withoutVoice, withVoice } from './spoken';
 import { violations } from './violations';
@@ -19,30 +20,24 @@ async function begun(page: Page): Promise<BenchPage> {
   return bench;
 }
 
-/** As far as the first stir: the clay is in. */
-async function atTheStir(page: Page): Promise<BenchPage> {
+test('a degassing stir goes on through a reload, and says how much is left, or how late it is', async ({
+  page,
+}) => {
   await withVoice(page);
-  const bench = await begun(page);
-  await bench.act(/./, () => bench.allThere());
-  await bench.act(/hydrometer/i, () => bench.hydrometer('0.001'));
-  await bench.act(/./, () => bench.number(/full to the brim/, '30'));
-  for (let acts = 0; acts < 4; acts += 1) await bench.act(/./);
-  await bench.byTheClock(/./, 600);
-  await bench.act(/./);
-  await bench.act(/./);
-  await bench.act(/./, () => bench.sachet('Bentonite, first in'));
+  const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('degas'));
   await bench.heed();
-  return bench;
-}
-
-test('a stir goes on through a reload, and says how much is left', async ({ page }) => {
-  const bench = await atTheStir(page);
   await bench.press(/^start the clock/);
   await expect(page.getByRole('timer')).toBeVisible();
-  await bench.wait(40 / 3600);
+  await bench.wait(98 / 3600);
   await page.reload();
-  await expect(page.getByRole('timer')).toHaveText(/^1:1\d$/);
-  await expect(caption(page)).toHaveText(/^1 minute and 1\d seconds left\.$/);
+  await expect(page.getByRole('timer')).toHaveText(/^3:1\d$/);
+  await expect(caption(page)).toHaveText(/^3 minutes and 1\d seconds left\.$/);
+  await bench.wait(7 / 60);
+  await page.reload();
+  await expect(page.getByText(/Time was up 3 minutes/).first()).toBeVisible();
+  await expect(caption(page)).toContainText(/up 3 minutes/);
+  await bench.press(/^that is done/);
+  await expect(page.getByRole('timer')).toHaveCount(0);
 });
 
 test('captions are what is spoken, line for line', async ({ page }) => {
@@ -86,16 +81,28 @@ test('a device without a voice, and one that lets the screen go dark, each say s
   await bench.act(/./, () => bench.allThere());
 });
 
-test('every page of a visit passes axe', async ({ page }) => {
-  const bench = await atTheStir(page);
-  expect(await violations(page)).toEqual([]);
-  await bench.press(/^start the clock/);
-  await expect(page.getByRole('timer')).toBeVisible();
-  expect(await violations(page)).toEqual([]);
-  await bench.wait(125 / 3600);
-  await expect(bench.pad(/^that is done/)).toBeVisible();
-  expect(await violations(page)).toEqual([]);
-  await bench.press(/^that is done/);
-  await expect(bench.pad(/^ready to continue/)).toBeVisible();
-  expect(await violations(page)).toEqual([]);
-});
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`a warning, an act, what is asked back, a stir and its end: sound to axe, by ${colorScheme}`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ colorScheme });
+    await withVoice(page);
+    const maker = makerOf('hedge-lantern').goTo('stabilise');
+    while (maker.act?.kind !== 'add') maker.answer();
+    const bench = await broughtIn(page, maker);
+    await expect(bench.pad(/^ready to continue/)).toBeEnabled();
+    expect(await violations(page)).toEqual([]);
+    await bench.heed();
+    expect(await violations(page)).toEqual([]);
+    await bench.press(/^that is done/);
+    await expect(bench.heading).toContainText('Right?');
+    expect(await violations(page)).toEqual([]);
+    await bench.yes();
+    await bench.heed();
+    await bench.press(/^start the clock/);
+    await expect(page.getByRole('timer')).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+    await bench.wait(31 / 3600);
+    await expect(bench.pad(/^that is done/)).toBeVisible();
+    expect(await violations(page)).toEqual([]);
+  });

@@ -6,46 +6,41 @@ declare global {
   var spoken: Spoken;
 }
 
-/**
- * Gives every page of a context a voice that is over at once, and writes down what it was given; and writes down every
- * caption as it is shown.
- */
-export async function withVoice(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    globalThis.spoken = { lines: [], captions: [] };
-    class Utterance extends EventTarget {
-      lang = '';
-      rate = 1;
-      volume = 1;
-      voice: unknown;
-      onstart?: () => void;
-      onend?: () => void;
-      constructor(readonly text: string) {
-        super();
-      }
+/** Gives a page a voice that is over at once, and writes down what it was given, and every caption as it is shown. */
+export function madeUpVoice(): void {
+  globalThis.spoken = { lines: [], captions: [] };
+  class Utterance extends EventTarget {
+    lang = '';
+    rate = 1;
+    volume = 1;
+    voice: unknown;
+    onstart?: () => void;
+    onend?: () => void;
+    constructor(readonly text: string) {
+      super();
     }
-    const voices = [
-      { voiceURI: 'made up', name: 'Made up', lang: 'en-GB', localService: true, default: true },
-    ];
-    const synthesis = Object.assign(new EventTarget(), {
-      getVoices: () => voices,
-      cancel: () => undefined,
-      speak: (utterance: Utterance) => {
-        if (utterance.volume > 0) globalThis.spoken.lines.push(utterance.text);
-        queueMicrotask(() => {
-          utterance.onstart?.();
-          utterance.onend?.();
-        });
-      },
-    });
-    Object.defineProperty(window, 'speechSynthesis', { value: synthesis });
-    Object.defineProperty(window, 'SpeechSynthesisUtterance', { value: Utterance });
-    new MutationObserver(() => {
-      const caption = document.querySelector('[role=log] p')?.textContent;
-      if (caption && caption !== globalThis.spoken.captions.at(-1)) globalThis.spoken.captions.push(caption);
-    }).observe(document, { subtree: true, childList: true, characterData: true });
+  }
+  const voices = [{ voiceURI: 'made up', name: 'Made up', lang: 'en-GB', localService: true, default: true }];
+  const synthesis = Object.assign(new EventTarget(), {
+    getVoices: () => voices,
+    cancel: () => undefined,
+    speak: (utterance: Utterance) => {
+      if (utterance.volume > 0) globalThis.spoken.lines.push(utterance.text);
+      queueMicrotask(() => {
+        utterance.onstart?.();
+        utterance.onend?.();
+      });
+    },
   });
+  Object.defineProperty(window, 'speechSynthesis', { value: synthesis });
+  Object.defineProperty(window, 'SpeechSynthesisUtterance', { value: Utterance });
+  new MutationObserver(() => {
+    const caption = document.querySelector('[role=log] p')?.textContent;
+    if (caption && caption !== globalThis.spoken.captions.at(-1)) globalThis.spoken.captions.push(caption);
+  }).observe(document, { subtree: true, childList: true, characterData: true });
 }
+
+export const withVoice = (page: Page): Promise<unknown> => page.addInitScript(madeUpVoice);
 
 /** A device without any voice. */
 export async function withoutVoice(page: Page): Promise<void> {

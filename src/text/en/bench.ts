@@ -58,7 +58,7 @@ const litres: Record<LitresAct['of'], { label: string; hint: (suggested: string)
   room: {
     label: 'How much wine is in the vessel now',
     hint: (suggested) =>
-      `Draw off until ${suggested} is left. Keep what you draw off full, airlocked and cool.`,
+      `${suggested} when enough is drawn off. Keep what you drew off full, airlocked and cool.`,
   },
   'top-up': { label: 'How much you topped up with', hint: () => 'Nothing added counts as 0.' },
 };
@@ -101,6 +101,7 @@ export const bench = {
   },
   nav: { label: 'Leave this act', home: 'all batches', journal: 'journal' },
   keys: { space: 'space' },
+  otherWays: 'Other ways',
   pressLabel: 'What you can say or press',
 
   careful: 'Before you start',

@@ -10,7 +10,6 @@ function foldOf(command: Command, { stage }: HandsFree['context']): Offer['folde
   if (command === 'where are we') return 'always';
   if (command === 'back') return stage === 'looking back' ? undefined : 'always';
   if (command === 'wait') return isTiming ? undefined : 'where narrow';
-  if (command === 'how long') return isTiming ? 'where narrow' : undefined;
   return command === 'why' ? (isTiming ? 'always' : 'where narrow') : undefined;
 }
 

@@ -1,0 +1,34 @@
+import type { Page } from '@playwright/test';
+import { normalWine, Maker } from '../story/maker';
+import { builtInSheets } from '../../src/procedure/kits';
+import type { Instant } from '../../src/domain/unit';
+import { writeBatchFile } from '../../src/workflow/batch-file';
+import { BenchPage } from './bench';
+import { expect } from './fixtures';
+
+/** A careful maker of a built-in kit, in a place without summer time, so that hours are hours. */
+export function makerOf(kit: 'hedge-lantern' | 'chalk-meadow' | 'ember-quay'): Maker {
+  const sheet = builtInSheets.find(({ id }) => id === kit)!;
+  return new Maker(sheet, normalWine(sheet), { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 0 });
+}
+
+/**
+ * The batch of a story, brought in as a file on the day on which the story stands, and opened on the bench: what a long
+ * way by hand would lead to.
+ */
+export async function broughtIn(page: Page, maker: Maker): Promise<BenchPage> {
+  await page.clock.install({ time: maker.now.at + 60_000 });
+  await page.goto('/');
+  const { sheet, input, journal } = maker;
+  const file = writeBatchFile({ id: 'shelf-two', name: 'Shelf two', ...input, sheet }, journal);
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Bring in a batch file' }).click();
+  await (
+    await chooser
+  ).setFiles({ name: 'shelf-two.batch.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+  // Every event is judged again on the way in.
+  await expect(page.getByText('Shelf two is here')).toBeVisible({ timeout: 20_000 });
+  await page.goto('/#/batch/shelf-two');
+  await expect(page).toHaveTitle(/^Shelf two:/);
+  return new BenchPage(page);
+}
