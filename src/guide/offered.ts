@@ -56,8 +56,8 @@ const OFFERED: Record<Stage, Offers> = {
   'time up': () => ['done', 'one more minute'],
   'at a gate': atGate,
   'not due': ({ place, next }) => [
-    ...(next ? (['how long'] as const) : []),
     ...(place === 'ferment' ? (['new reading'] as const) : []),
+    ...(next ? (['how long'] as const) : []),
   ],
   held: ({ clock }, { at }) => [
     'go on',

@@ -4,10 +4,11 @@ import type { Command } from '../../voice/commands';
 import type { HandsFree } from './hands-free';
 import type { Offer } from './offer';
 
-/** The rarer pads. While a clock runs, its halt is wanted sooner than its reasons, and its digits are in sight. */
+/** The rarer pads. While a clock runs, its halt is wanted sooner than its reasons; a wait shows its own day. */
 function foldOf(command: Command, { stage }: HandsFree['context']): Offer['folded'] {
   const isTiming = stage === 'timing';
   if (command === 'where are we') return 'always';
+  if (command === 'how long' && stage === 'not due') return 'always';
   if (command === 'back') return stage === 'looking back' ? undefined : 'always';
   if (command === 'wait') return isTiming ? undefined : 'where narrow';
   return command === 'why' ? (isTiming ? 'always' : 'where narrow') : undefined;
@@ -33,7 +34,8 @@ export function guideOffers({ context }: HandsFree, { guide }: Text, hear: Heard
   return offeredSoon(context).map((command, index) => ({
     phrase: guide.commands[command][0] ?? command,
     command,
-    main: index === 0 && !SMALL.has(command) && !ALWAYS.has(command),
+    // While nothing is due, nothing is asked for either.
+    main: index === 0 && !SMALL.has(command) && !ALWAYS.has(command) && context.stage !== 'not due',
     disabled: !now.includes(command),
     folded: foldOf(command, context),
     onpress: (how) => hear(command, how),
