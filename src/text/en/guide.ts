@@ -55,7 +55,7 @@ const within: Partial<Record<StepId, readonly string[]>> = {
   'make room for foam': ['clean jar with a lid'],
   'take wine temperature': ['thermometer'],
   'measure gap': ['ruler'],
-  'return reserve': ['reserve jar'],
+  'return reserve': ['reserve jar with its airlock'],
   'top up': ['something to top up with'],
   'leave to clear': ['stopper and airlock'],
   'look through the wine': ['torch', 'small print'],
