@@ -73,7 +73,8 @@ type NotYet =
   | { code: 'not-counted' }
   | { code: 'too-few-bottles'; bottles: number; wanted: number }
   | { code: 'too-few-closures'; closures: number; wanted: number }
-  | { code: 'cork-in-screw-thread' };
+  | { code: 'cork-in-screw-thread' }
+  | { code: 'glass-in-wine' };
 
 /** An event that the batch does not take where it stands. */
 type OutOfPlace =
@@ -92,6 +93,23 @@ type OutOfPlace =
   | { code: 'cannot-be-left-out'; sachet: string }
   | { code: 'not-safe-to-leave'; why: Unsafe; atMostDays: number }
   | { code: 'not-the-next-rung' };
+
+/** Something that went wrong, or a batch already running, that cannot be as it was told. */
+type NotAsTold =
+  | { code: 'cannot-have-happened'; yet: boolean }
+  | { code: 'told-already'; since: Instant }
+  | { code: 'not-on-sheet'; sachet: string }
+  | { code: 'not-that-kind'; sachet: string }
+  | { code: 'already-in'; sachet: string; since: Instant }
+  | { code: 'not-in-yet'; sachet: string }
+  | { code: 'journal-says-otherwise'; since: Instant }
+  | { code: 'which-sachet' }
+  | { code: 'how-many-litres' }
+  | { code: 'more-than-there-is'; litres: Litres; there: Litres }
+  | { code: 'wrappers-differ'; tooMany: readonly string[]; tooFew: readonly string[] }
+  | { code: 'nothing-to-look-at' }
+  | { code: 'joins-too-late' }
+  | { code: 'yeast-and-place-disagree'; yeastIn: boolean };
 
 /** Why a batch cannot be left alone for so long. */
 export type Unsafe =
@@ -150,7 +168,8 @@ export type SheetRule =
   | 'unknown-act';
 
 /** What can go wrong in a way the maker can act on. Facts only; `text/` finds the words. */
-export type Problem = Misread | Questioned | NotFinished | NotYet | OutOfPlace | Unreadable | Device;
+export type Problem =
+  Misread | Questioned | NotFinished | NotYet | OutOfPlace | NotAsTold | Unreadable | Device;
 
 /** For devices, where no caller can decide. Thrown by adapters, caught in `app/`; the floors below return problems. */
 export class ProblemError extends Error {

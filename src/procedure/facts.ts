@@ -6,6 +6,7 @@ import type { Instrument, Reading } from '../domain/reading';
 import type { Celsius, Instant, Litres } from '../domain/unit';
 import type { Check } from './check';
 import type { Contents } from './contents';
+import type { Mishap } from './mishap';
 import type { Gate, Phase } from './phase';
 
 /** Something that went into the wine, and when. */
@@ -13,8 +14,26 @@ export type Addition = Moment & {
   entry: number;
   sachet: string;
   contents: readonly Contents[];
-  phase: Phase;
+  phase: Phase | Gate;
+  /** Sugar that went in before dryness was proven and every sorbate was in: it has to ferment out. */
+  unguarded?: true;
 };
+
+/** Something that went wrong, as it was told. `at` is when it happened. */
+export type MishapTold = Moment & {
+  entry: number;
+  mishap: Mishap;
+  place: Phase | Gate;
+  sachet?: string;
+  litres?: Litres;
+  /** When it is looked at again; never, once all is well. */
+  lookAgain?: Instant;
+  /** Told by mistake, and taken back. */
+  struck?: true;
+};
+
+/** A batch that was running already when the guide was told of it: how far it had come. */
+export type Joined = Moment & { reached: Phase };
 
 export type Temperature = Moment & { entry: number; celsius: Celsius };
 
@@ -26,7 +45,16 @@ export type Clock = { startedAt: Instant; seconds: number } & (
 /** A line of the volume ledger: what came or went, in litres, and why. */
 export type LedgerLine = { entry: number; cause: LedgerCause; litres: Litres };
 export type LedgerCause =
-  'must' | 'sample' | 'reserve drawn' | 'reserve returned' | 'lees' | 'drawn off' | 'top-up' | 'bottled';
+  | 'must'
+  | 'sample'
+  | 'reserve drawn'
+  | 'reserve returned'
+  | 'lees'
+  | 'drawn off'
+  | 'top-up'
+  | 'bottled'
+  | 'lost'
+  | 'poured back';
 
 /** A way back that was taken: which gate sent the wine back, and for what. */
 export type Return = Moment & { gate: Gate; clause: Problem['code'] };
@@ -77,6 +105,10 @@ export type Facts = {
   away: readonly { from: Instant; until: Instant }[];
   /** When a reading was struck, by its place in the journal. */
   struckAt: Readonly<Record<number, Instant>>;
+  mishaps: readonly MishapTold[];
+  joined?: Joined;
+  /** The journal's place at which the empty wrappers were last counted. */
+  wrappersCounted: number;
 };
 
 /** What is known before the first event. */
@@ -102,10 +134,20 @@ export const nothingYet = (begun: Moment, freeHour: number): Facts => ({
   help: [],
   away: [],
   struckAt: {},
+  mishaps: [],
+  wrappersCounted: 0,
 });
 
-/** The same facts, looked at from another moment. */
-export const asOf = (facts: Facts, now: Moment): Facts => ({ ...facts, now });
+/** The same facts, looked at from another moment. Guards ask it of one moment several times, so the last is kept. */
+export function asOf(facts: Facts, now: Moment): Facts {
+  const known = lookedAt.get(facts);
+  if (known?.now.at === now.at && known.now.offsetMinutes === now.offsetMinutes) return known;
+  const then: Facts = { ...facts, now };
+  lookedAt.set(facts, then);
+  return then;
+}
+
+const lookedAt = new WeakMap<Facts, Facts>();
 
 /** Litres in the main vessel now. */
 export const litresNow = ({ ledger }: Facts): Litres =>
@@ -114,6 +156,17 @@ export const litresNow = ({ ledger }: Facts): Litres =>
 /** How often the wine was sent back by a gate, for any of some reasons. */
 export const timesReturned = ({ returns }: Facts, gate: Gate): number =>
   returns.filter((back) => back.gate === gate).length;
+
+/** Mishaps of some kinds that stand, oldest first by the time they were told. */
+export const toldOf = ({ mishaps }: Facts, ...kinds: readonly Mishap[]): MishapTold[] =>
+  mishaps.filter(({ mishap, struck }) => !struck && kinds.includes(mishap));
+
+/** Which time the wine is being bottled: the first, and once more for every time that it was poured back. */
+export const nthBottling = (facts: Facts): number => toldOf(facts, 'poured back').length + 1;
+
+/** Whether the wine is in its bottles. */
+export const isBottled = (facts: Facts): boolean =>
+  `fill and close ${String(nthBottling(facts))}` in facts.done;
 
 /** Whether a sachet is in the wine. */
 export const isIn = ({ additions }: Facts, sachet: string): boolean =>

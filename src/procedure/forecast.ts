@@ -12,7 +12,7 @@ import { asOneMust } from './as-one-must';
 import type { Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import { finishOf, inUse } from './limits';
-import { readingsOfFerment, readingsOfMust } from './selections';
+import { readingsOfFerment, readingsOfMust, sugarToFerment } from './selections';
 import { hasYielded } from './yielding';
 
 const DAY = 24 * HOUR;
@@ -23,11 +23,11 @@ const [LIGHTEST, HEAVIEST] = [0.98, 1.17] as const;
 
 /**
  * How this ferment will go on, by its readings so far; the moment of looking does not matter, only what was read. Nothing
- * before the yeast, once dryness is proven, after a ferment that began again, or beyond the sum's reach.
+ * before the yeast, once dryness is proven, after a ferment that began again or got more sugar, or beyond the sum's reach.
  */
 export function forecastFor(sheet: KitSheet, facts: Facts): Forecast | undefined {
-  if (facts.passed['proving dry'] || facts.returns.some(({ clause }) => clause === 'still-moving'))
-    return undefined;
+  const restarted = facts.returns.some(({ clause }) => clause === 'still-moving') || sugarToFerment(facts);
+  if (facts.passed['proving dry'] || restarted) return undefined;
   const readings = readingsFrom(sheet, facts);
   const terms = termsOf(inUse(sheet, facts.leftOut), facts);
   const reaches = (terms.minimumDays ?? 0) <= LAST_DAY && readings.length > 0 && readings.every(isInReach);

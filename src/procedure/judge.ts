@@ -17,7 +17,7 @@ import { open, shut, type Verdict } from '../domain/verdict';
 import { bottlesWanted } from './bottles-wanted';
 import type { Check } from './check';
 import { isStabiliser } from './contents';
-import { asOf, isIn, litresNow, timesReturned, type Facts } from './facts';
+import { asOf, isIn, litresNow, timesReturned, toldOf, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import {
   earlyMoveAt,
@@ -28,8 +28,18 @@ import {
   stabilisersOf,
   startRangeOf,
 } from './limits';
+import { passedBefore } from './passed-before';
 import type { Gate } from './phase';
-import { lastDegassed, provenBySugarTest, readingsOfFerment, readingsOfMust, vesselNow } from './selections';
+import {
+  lastDegassed,
+  lastPouredBack,
+  lastStirredUp,
+  provenBySugarTest,
+  readingsOfDryness,
+  readingsOfFerment,
+  readingsOfMust,
+  vesselNow,
+} from './selections';
 import { hasYielded, yielding } from './yielding';
 
 /** Every verdict there is, gates and checks alike: pure, and judged at the facts' own `now`. */
@@ -51,7 +61,7 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
   'proving gas-free': (_, facts) => gasGone(facts.judgements, lastDegassed(facts)),
   'proving clear': (sheet, facts) =>
     fallenBright({
-      judgements: facts.judgements,
+      judgements: facts.judgements.filter(({ at }) => at >= lastStirredUp(facts)),
       clearingSince: facts.done[clearingAct(facts)],
       minimumDays: sheet.clearingDays,
       now: facts.now,
@@ -76,8 +86,10 @@ const VERDICTS: Record<Gate | Check, (sheet: KitSheet, facts: Facts) => Verdict>
   'may stabilise': (sheet, facts) => stabilising(sheet, facts),
   'warm enough to fine': ({ finingAtLeast }, facts) => warmEnoughToFine(finingAtLeast as Celsius, facts),
   'may sweeten': (sheet, facts) => sweetening(sheet, facts),
-  'may bottle': (sheet, facts) =>
-    facts.passed['proving still'] ? still(sheet, facts) : shut({ code: 'wine-not-proven-still' }),
+  'may bottle': (sheet, facts) => {
+    if (!facts.passed['proving still']) return shut({ code: 'wine-not-proven-still' });
+    return passedBefore('proving still', facts) ? open : still(sheet, facts);
+  },
   'bottles ready': (sheet, facts) =>
     bottlesReady({
       counted: facts.bottles,
@@ -99,7 +111,7 @@ function startRangeIn(sheet: KitSheet, facts: Facts): StartRange {
 }
 
 const fermented = (sheet: KitSheet, facts: Facts): Fermented => ({
-  readings: readingsOfFerment(facts),
+  readings: readingsOfDryness(facts),
   pitched: facts.pitched,
   now: facts.now,
   finish: finishFor(sheet, facts),
@@ -116,7 +128,7 @@ function finishFor(sheet: KitSheet, facts: Facts): Finish {
  * Dryness in doubt: the gate was passed, but on readings of which one was struck since, and without it they would not
  * have passed. Gives the moment of the doubt.
  */
-function drynessDoubt(sheet: KitSheet, facts: Facts): Instant | undefined {
+export function drynessDoubt(sheet: KitSheet, facts: Facts): Instant | undefined {
   const passing = facts.passed['proving dry'];
   const struck = passing?.readings.flatMap((entry) => facts.struckAt[entry] ?? []);
   if (!passing || !struck || struck.length === 0) return undefined;
@@ -133,7 +145,8 @@ function stabilising(sheet: KitSheet, facts: Facts): Verdict {
   const addedSince = facts.additions
     .filter(({ at, sachet }) => at > (passing?.at ?? 0) && !listed.has(sachet))
     .map(({ at, sachet }) => ({ at, sachet: printedOn(sheet, sachet) }));
-  return mayStabilise({ fermented: fermented(sheet, facts), passing, addedSince });
+  const judgedBefore = passedBefore('proving dry', facts);
+  return mayStabilise({ fermented: fermented(sheet, facts), passing, addedSince, judgedBefore });
 }
 
 const printedOn = ({ sachets }: KitSheet, sachet: string): string =>
@@ -145,9 +158,9 @@ function sweetening(sheet: KitSheet, facts: Facts): Verdict {
   const missing = sheet.sachets.filter(
     ({ id, contents }) => isStabiliser(contents) && contents.includes('sorbate') && !isIn(facts, id),
   );
-  return missing.length > 0
-    ? shut({ code: 'stabilisers-not-all-in', missing: missing.map(({ printed }) => printed) })
-    : fermentationFinished(fermented(sheet, facts));
+  if (missing.length > 0)
+    return shut({ code: 'stabilisers-not-all-in', missing: missing.map(({ printed }) => printed) });
+  return passedBefore('proving dry', facts) ? open : fermentationFinished(fermented(sheet, facts));
 }
 
 function lowEnoughToMove(sheet: KitSheet, facts: Facts): Verdict {
@@ -166,6 +179,7 @@ function warmEnoughToFine(atLeast: Celsius, { temperatures }: Facts): Verdict {
 
 function still(sheet: KitSheet, facts: Facts): Verdict {
   const baseline = facts.readings.find(({ entry }): boolean => entry === facts.baseline);
+  if (toldOf(facts, 'hydrometer in the wine').length > 0) return shut({ code: 'glass-in-wine' });
   const doubt = drynessDoubt(sheet, facts);
   return wineStill({
     doubtedSince: doubt,
@@ -173,6 +187,7 @@ function still(sheet: KitSheet, facts: Facts): Verdict {
     readings: baseline ? facts.readings.filter(({ takenAt }: Reading) => takenAt >= baseline.takenAt) : [],
     judgements: facts.judgements,
     now: facts.now,
+    pouredBackAt: lastPouredBack(facts),
   });
 }
 

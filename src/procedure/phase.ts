@@ -47,6 +47,10 @@ export const COURSE: readonly (Phase | Gate)[] = PHASES.flatMap((phase): (Phase 
   return [phase, ...(after[phase] ?? [])];
 });
 
+/** Whether one place lies behind another in the procedure. */
+export const comesAfter = (place: Phase | Gate, other: Phase | Gate): boolean =>
+  COURSE.indexOf(place) > COURSE.indexOf(other);
+
 export const isGate = (place: Place): place is Gate => (GATES as readonly Place[]).includes(place);
 export const isPhase = (place: Place): place is Phase => (PHASES as readonly Place[]).includes(place);
 export const isEnd = (place: Place): place is End => (ENDS as readonly Place[]).includes(place);

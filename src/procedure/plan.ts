@@ -1,5 +1,6 @@
 import { nextFreeHour } from '../domain/calendar';
-import type { Facts } from './facts';
+import { base } from './act';
+import { toldOf, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import { inUse } from './limits';
 import type { Phase } from './phase';
@@ -44,13 +45,24 @@ export function plan(phase: Phase, sheet: KitSheet, facts: Facts): readonly Act[
   const known = planned.get(facts);
   const acts = known?.sheet === sheet ? known.acts : {};
   if (known?.sheet !== sheet) planned.set(facts, { sheet, acts });
-  return (acts[phase] ??= ACTS_OF[phase](inUse(sheet, facts.leftOut), facts).map((act) =>
-    notWhileAway(act, facts),
+  return (acts[phase] ??= withInstrument(ACTS_OF[phase](inUse(sheet, facts.leftOut), facts), facts).map(
+    (act) => notWhileAway(act, facts),
   ));
 }
 
 /** Facts never change, so what follows from them is worked out once: guards, the fold and the screen ask in turn. */
 const planned = new WeakMap<Facts, { sheet: KitSheet; acts: Partial<Record<Phase, Act[]>> }>();
+
+/** Where the hydrometer is gone, or was never seen, another is checked in water before the next reading. */
+function withInstrument(acts: Act[], facts: Facts): Act[] {
+  const next = acts.findIndex(
+    ({ done, kind, check }) => !done && (kind === 'reading' || check === 'box complete'),
+  );
+  const nth = toldOf(facts, 'hydrometer broken', 'hydrometer in the wine').length + 1;
+  const another: Act = { ...base(facts, 'check hydrometer', nth), kind: 'instrument' };
+  const isAsked = facts.instrument !== undefined || acts.some(({ id }) => id === another.id);
+  return isAsked || next < 0 ? acts : acts.toSpliced(next, 0, another);
+}
 
 /** What comes due while the maker is away waits for the first free hour after. */
 function notWhileAway(act: Act, facts: Facts): Act {

@@ -1,13 +1,13 @@
 import { daysBetween, type Moment } from '../domain/calendar';
 import type { Problem, Unsafe } from '../domain/problem';
 import type { Instant } from '../domain/unit';
-import { isIn, type Facts } from './facts';
+import { isIn, nthBottling, type Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import { stabilisersOf } from './limits';
 import type { Gate, Place } from './phase';
 
 /** How long a batch may be left alone where it stands: whole days, why no longer, and the gate that runs again after. */
-type SafePause = { atMostDays: number; why: Unsafe; again?: Gate };
+export type SafePause = { atMostDays: number; why: Unsafe; again?: Gate };
 
 /** Days since the yeast during which somebody must be there to see it start, and not overflow. */
 const STARTING_DAYS = 3;
@@ -17,7 +17,7 @@ const CLEARING_DAYS = 84;
 const SWEETENED_DAYS = 42;
 
 /** The pause that the place allows. Before the yeast, and once the bottles are closed, there is no limit worth a rule. */
-function safePause(sheet: KitSheet, facts: Facts, place: Place): SafePause | undefined {
+export function safePause(sheet: KitSheet, facts: Facts, place: Place): SafePause | undefined {
   if (place === 'pitch') return { atMostDays: 0, why: 'yeast-is-starting' };
   if (place === 'ferment' || place === 'proving dry' || place === 'rack')
     return whileFermenting(facts, place);
@@ -39,7 +39,10 @@ const stabilising: ReadonlySet<Place> = new Set<Place>([
 ]);
 const clearing: ReadonlySet<Place> = new Set<Place>(['clear', 'proving clear', 'proving still']);
 
-const bottlesOpen = ({ done }: Facts): boolean => 'sanitise bottles 1' in done && !('count filled 1' in done);
+function bottlesOpen(facts: Facts): boolean {
+  const nth = String(nthBottling(facts));
+  return `sanitise bottles ${nth}` in facts.done && !(`count filled ${nth}` in facts.done);
+}
 
 function whileFermenting({ pitched, now }: Facts, place: Place): SafePause {
   if (pitched && daysBetween(pitched, now) <= STARTING_DAYS)

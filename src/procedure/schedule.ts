@@ -5,7 +5,7 @@ import { base } from './act';
 import type { Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import { finishOf } from './limits';
-import { momentOf, readingsOfFerment } from './selections';
+import { momentOf, readingsOfFerment, sugarToFerment } from './selections';
 import type { Act } from './step';
 
 const HOURS_IN_A_DAY = 24;
@@ -41,11 +41,13 @@ export function readingsTowardsDry(sheet: KitSheet, facts: Facts): Act[] {
   });
 }
 
-/** The sheet's minimum day; later where the wine came back to ferment. */
+/** The sheet's minimum day; later where the wine came back to ferment, or got sugar that nothing guards. */
 function lastReadingDay({ dry }: KitSheet, facts: Facts, days: number): number {
   const back = facts.returns.findLast(({ clause }) => clause === 'still-moving');
   const returned = back && facts.pitched ? daysBetween(facts.pitched, back) + days : 0;
-  return Math.max(dry.minimumDays, returned);
+  const sugar = sugarToFerment(facts);
+  const sweetened = sugar && facts.pitched ? daysBetween(facts.pitched, sugar) + days : 0;
+  return Math.max(dry.minimumDays, returned, sweetened);
 }
 
 /** The days that a sheet promises, counted from the yeast: what the maker can plan by before anything is known. */

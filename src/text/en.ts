@@ -3,12 +3,13 @@ import { bench } from './en/bench';
 import { cautions } from './en/cautions';
 import { coach } from './en/coach';
 import { consequence } from './en/consequence';
+import { digest } from './en/digest';
 import { doubt } from './en/doubt';
 import { guide } from './en/guide';
 import { hands } from './en/hands';
 import { judgements } from './en/judgements';
 import { override } from './en/override';
-import { pace, rungs } from './en/pace';
+import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
 import { problems } from './en/problems';
 import { screens } from './en/screens';
@@ -19,6 +20,7 @@ import { sums } from './en/sums';
 import { tonight } from './en/tonight';
 import { units } from './en/units';
 import { updates } from './en/updates';
+import { whatHappened } from './en/what-happened';
 
 /** English: the first language, and the shape of all others. */
 export const en = {
@@ -37,7 +39,9 @@ export const en = {
   override,
   doubt,
   pace,
+  paceTitles,
   rungs,
+  ladder,
   coach,
   guide,
   hands,
@@ -47,4 +51,6 @@ export const en = {
   sums,
   bench,
   updates,
+  whatHappened,
+  digest,
 };

@@ -3,6 +3,8 @@ import type { Celsius, Instant, Litres } from '../domain/unit';
 import type { Gravity } from '../domain/gravity';
 import { CHECKS } from '../procedure/check';
 import { RUNGS } from '../procedure/facts';
+import { JOINABLE } from '../procedure/joining';
+import { MISHAP_IDS } from '../procedure/mishap';
 import { GATES } from '../procedure/phase';
 
 const instant = v.pipe(
@@ -57,7 +59,8 @@ export const batchEvent = v.variant('type', [
   event('act done', asked),
   event('sachets accounted', { ...asked, missing: v.pipe(v.array(words), v.maxLength(20)) }),
   event('instrument checked', {
-    ...asked,
+    /** Without an act where the one before is gone. */
+    act: v.optional(act),
     division: v.picklist([10, 20]),
     calibratedAt: v.picklist([20, 15.56]),
     waterReading: gravity,
@@ -103,6 +106,22 @@ export const batchEvent = v.variant('type', [
   event('helped', { rung: v.picklist(RUNGS) }),
   event('away planned', { from: instant, until: instant }),
   event('reading struck', { entry, reason: words }),
+  event('mishap told', {
+    mishap: v.picklist(MISHAP_IDS),
+    sachet: v.optional(act),
+    litres: v.optional(litres),
+  }),
+  event('mishap struck', { entry, reason: words }),
+  event('looked again', { entry, well: v.boolean() }),
+  event('wrappers counted', { empty: v.pipe(v.array(act), v.maxLength(20)) }),
+  event('joined', {
+    since: instant,
+    reached: v.picklist(JOINABLE),
+    added: v.pipe(v.array(v.strictObject({ sachet: act, at: v.optional(instant) })), v.maxLength(20)),
+    notIn: v.pipe(v.array(act), v.maxLength(20)),
+    litres: v.optional(litres),
+    filled: v.optional(count),
+  }),
   event('noted', { text: words }),
   event('ended', { end: v.picklist(['kept unbottled', 'discarded', 'left the guide']), reason: words }),
 ]);

@@ -1,14 +1,17 @@
-import { assign, setup } from 'xstate';
+import { and, assign, setup, stateIn } from 'xstate';
 import { judge } from '../procedure/judge';
 import { nothingYet, type Facts } from '../procedure/facts';
 import type { KitSheet } from '../procedure/kit-sheet';
 import type { End, Gate, Phase } from '../procedure/phase';
+import { joinsAt } from '../procedure/joining';
+import { leadsTo } from '../procedure/leads';
 import { currentAct } from '../procedure/plan';
 import type { Moment } from '../domain/calendar';
 import { EVENT_TYPES, type BatchEvent } from './batch-event';
 import { record } from './record';
 import { refusal } from './refusal';
 import { REMEDIES } from './remedies';
+import { JOIN_WAYS, MISHAP_WAYS, type Way } from './ways';
 
 export type BatchInput = { sheet: KitSheet; begun: Moment; freeHour: number };
 export type BatchContext = { sheet: KitSheet; facts: Facts; act: string | undefined };
@@ -30,6 +33,14 @@ const batch = setup({
       refusal({ ...context, place }, event) === undefined,
     'ends so': ({ context, event }, { place, end }: { place: Phase | Gate; end: End }) =>
       event.type === 'ended' && event.end === end && refusal({ ...context, place }, event) === undefined,
+    'mishap leads': ({ context, event }, { place, to }: Way) =>
+      event.type === 'mishap told' &&
+      leadsTo(context.sheet, context.facts, place, event) === to &&
+      refusal({ ...context, place }, event) === undefined,
+    'joins at': ({ context, event }, { place, to }: Way) =>
+      event.type === 'joined' &&
+      joinsAt(event.reached) === to &&
+      refusal({ ...context, place }, event) === undefined,
     'act moved on': ({ context }, { phase }: { phase: Phase }) =>
       currentAct(phase, context.sheet, context.facts)?.id !== context.act,
     'phase over': ({ context }, { phase }: { phase: Phase }) =>
@@ -52,9 +63,15 @@ const batch = setup({
 
 type Target = Phase | Gate | 'finished';
 
+const byWay = (type: 'mishap leads' | 'joins at', { place, to }: Way) => ({
+  guard: and([stateIn(place), { type, params: { place, to } }]),
+  actions: { type: 'record it', params: { place } } as const,
+  ...(to === undefined ? {} : { target: `.${to}` as const }),
+});
+
 /** What may be reported at any place; whether it is taken there is the one guard's to say. */
 const REPORTS = EVENT_TYPES.filter(
-  (type) => type !== 'gate passed' && type !== 'sent back' && type !== 'ended',
+  (type) => !['gate passed', 'sent back', 'ended', 'mishap told', 'joined'].includes(type),
 );
 
 const taken = (place: Phase | Gate) => ({
@@ -113,6 +130,10 @@ export const batchMachine = batch.createMachine({
     act: undefined,
   }),
   initial: 'prepare',
+  on: {
+    'mishap told': MISHAP_WAYS.map((way) => byWay('mishap leads', way)),
+    joined: JOIN_WAYS.map((way) => byWay('joins at', way)),
+  },
   states: {
     prepare: walk('prepare', 'clean'),
     clean: walk('clean', 'sanitise'),

@@ -1,6 +1,6 @@
 import type { Problem } from '../domain/problem';
-import { RUNGS } from '../procedure/facts';
-import { isIn, type Facts } from '../procedure/facts';
+import { canBeLeftOut } from '../procedure/can-be-left-out';
+import { RUNGS, type Facts } from '../procedure/facts';
 import { unsafeToLeave } from '../procedure/safe-pause';
 import type { EventOf } from './batch-event';
 import { tooShort } from './reason';
@@ -19,7 +19,7 @@ export const CHOICE_REFUSALS: Refusals = {
 function mayBeLeftOut({ sheet, facts }: Standing, event: EventOf<'left out'>): Problem | undefined {
   if (event.how === 'voice') return { code: 'not-by-voice' };
   const sachet = sheet.sachets.find(({ id }) => id === event.sachet);
-  if (!sachet || sachet.contents.includes('yeast') || isIn(facts, sachet.id) || sachet.id in facts.leftOut)
+  if (!sachet || !canBeLeftOut(sheet, facts, sachet))
     return { code: 'cannot-be-left-out', sachet: sachet?.printed ?? event.sachet };
   return tooShort(event.reason);
 }

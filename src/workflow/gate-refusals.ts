@@ -5,9 +5,8 @@ import type { Facts } from '../procedure/facts';
 import { judge } from '../procedure/judge';
 import type { KitSheet } from '../procedure/kit-sheet';
 import type { Gate, Place } from '../procedure/phase';
-import { MOST_EXTRA_ROUNDS, WARM_FOR_GAS } from '../procedure/phases/degas';
-import { yields } from '../procedure/yielding';
 import type { EventOf } from './batch-event';
+import { mayYield } from './may-yield';
 import { remediesFor } from './remedies';
 import { tooShort } from './reason';
 import type { Refusals, Standing } from './standing';
@@ -50,21 +49,9 @@ function mayBeOverridden(
 ): Problem | undefined {
   if (how === 'voice') return { code: 'not-by-voice' };
   const fails = failedAt(question, sheet, facts).some(({ code }) => code === clause);
-  if (!yields(question, clause) || !fails || !itsTime(question, facts))
+  if (!fails || mayYield(question, clause, facts) !== 'to a reason')
     return { code: 'does-not-yield', clause };
   return tooShort(reason);
-}
-
-/** Gas yields only after the rounds, the warmth and another test have all been tried. */
-function itsTime(question: Gate | Check, facts: Facts): boolean {
-  if (question !== 'proving gas-free') return true;
-  const back = facts.returns.filter(({ gate }) => gate === question);
-  const warmed = facts.temperatures.findLast(({ celsius }) => celsius >= WARM_FOR_GAS);
-  return (
-    back.length > MOST_EXTRA_ROUNDS &&
-    warmed !== undefined &&
-    facts.judgements.some(({ what, at }) => what === 'gas' && at >= warmed.at)
-  );
 }
 
 /** Every clause that fails at a gate or check. */

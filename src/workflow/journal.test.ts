@@ -4,6 +4,7 @@ import { MemoryJournalStore } from '../../tests/story/memory-journal-store';
 import { asTold, batch, BEGUN, Device, sheet, sure, whole } from '../../tests/story/tabs';
 import { hoursAfter } from '../domain/calendar';
 import { ProblemError } from '../domain/problem';
+import { RULES } from '../domain/gates/passing';
 import type { Instant } from '../domain/unit';
 import type { BatchEvent } from './batch-event';
 import { Journal, type Told } from './journal';
@@ -92,8 +93,8 @@ describe('a journal', () => {
     const passed = journal.events.filter((event) => event.type === 'gate passed');
     const taken = journal.events.flatMap(({ type }, index) => (type === 'reading taken' ? [index + 1] : []));
     expect(passed.map(({ gate, rules, readings }) => ({ gate, rules, readings }))).toEqual([
-      { gate: 'proving mixed', rules: 1, readings: taken.slice(0, 1) },
-      { gate: 'proving dry', rules: 1, readings: taken.slice(-2) },
+      { gate: 'proving mixed', rules: RULES, readings: taken.slice(0, 1) },
+      { gate: 'proving dry', rules: RULES, readings: taken.slice(-2) },
     ]);
   });
 });

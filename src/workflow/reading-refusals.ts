@@ -21,7 +21,8 @@ const AFTER_BOTTLING: ReadonlySet<Place> = new Set<Place>(['stand', 'label', 'wa
 const OFF_AT_MOST = 50;
 
 /** A hydrometer that is off by more than 0.005 in water is broken, or was not in plain water. */
-function waterMisread(_: Standing, event: EventOf<'instrument checked'>): Problem | undefined {
+function waterMisread({ facts }: Standing, event: EventOf<'instrument checked'>): Problem | undefined {
+  if (event.act === undefined && facts.instrument) return { code: 'not-this-act' };
   const { waterReading, waterCelsius } = event;
   const fault: Problem = { code: 'water-misread', gravity: waterReading, celsius: waterCelsius };
   if (!withinReach(waterReading)) return fault;

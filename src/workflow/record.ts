@@ -1,7 +1,7 @@
 import type { Moment } from '../domain/calendar';
 import type { Reading } from '../domain/reading';
 import type { Litres } from '../domain/unit';
-import { litresNow, type Clock, type Facts, type LedgerCause } from '../procedure/facts';
+import { asOf, litresNow, type Clock, type Facts, type LedgerCause } from '../procedure/facts';
 import type { KitSheet } from '../procedure/kit-sheet';
 import { isPhase, type Phase, type Place } from '../procedure/phase';
 import { currentAct } from '../procedure/plan';
@@ -9,6 +9,8 @@ import type { Act } from '../procedure/step';
 import type { BatchEvent, EventOf, EventType } from './batch-event';
 import { corrected, instrumentFrom } from './corrected';
 import { extended, paused, resumed, secondsRun, started } from './clock';
+import { joined } from './record-joined';
+import { lookedAgain, mishapTold, withMishap } from './record-mishap';
 
 /** Why the ledger changes when the wine is measured anew. */
 const CAUSES = { must: 'must', wine: 'lees', room: 'drawn off' } as const;
@@ -20,7 +22,7 @@ const SAMPLE_LITRES = 0.15;
 export function record(sheet: KitSheet, facts: Facts, place: Place, event: BatchEvent): Facts {
   const now: Moment = { at: event.at, offsetMinutes: event.offsetMinutes };
   const dated: Facts = { ...facts, now, entries: facts.entries + 1 };
-  const act = isPhase(place) ? currentAct(place, sheet, dated) : undefined;
+  const act = isPhase(place) ? currentAct(place, sheet, asOf(facts, event)) : undefined;
   const fold = FOLDS[event.type] as Fold<EventType> | undefined;
   return fold ? fold({ sheet, facts: dated, act, phase: place as Phase }, event) : dated;
 }
@@ -35,7 +37,9 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
     return missing.length === 0 ? done(known, act) : known;
   },
   'instrument checked': ({ facts }, event) =>
-    done({ ...facts, instrument: instrumentFrom(event) }, event.act),
+    event.act === undefined
+      ? { ...facts, instrument: instrumentFrom(event) }
+      : done({ ...facts, instrument: instrumentFrom(event) }, event.act),
   'litres measured': litresMeasured,
   'bottles counted': ({ facts }, { act, bottles, closures, threaded }) =>
     done({ ...facts, bottles: { bottles, closures, threaded } }, act),
@@ -76,6 +80,11 @@ const FOLDS: { [Type in EventType]?: Fold<Type> } = {
   }),
   helped: ({ facts }, { rung }) => ({ ...facts, help: [...facts.help, { ...facts.now, rung }] }),
   'away planned': ({ facts }, { from, until }) => ({ ...facts, away: [...facts.away, { from, until }] }),
+  'mishap told': ({ sheet, facts, phase }, event) => mishapTold(sheet, facts, phase, event),
+  'mishap struck': ({ facts }, { entry }) => withMishap(facts, entry, (told) => ({ ...told, struck: true })),
+  'looked again': ({ facts }, event) => withMishap(facts, event.entry, (told) => lookedAgain(told, event)),
+  'wrappers counted': ({ facts }) => ({ ...facts, wrappersCounted: facts.entries }),
+  joined: ({ sheet, facts }, event) => joined(sheet, facts, event),
   'gate passed': ({ facts }, { gate, rules, readings }) => ({
     ...facts,
     passed: { ...facts.passed, [gate]: { ...facts.now, rules, readings } },

@@ -5,13 +5,34 @@ import { ACT_REFUSALS, answers } from './act-refusals';
 import type { BatchEvent } from './batch-event';
 import { CHOICE_REFUSALS } from './choice-refusals';
 import { GATE_REFUSALS } from './gate-refusals';
+import { JOIN_REFUSALS } from './join-refusals';
+import { MISHAP_REFUSALS } from './mishap-refusals';
 import { READING_REFUSALS } from './reading-refusals';
 import { actOf, type Refusals, type Standing } from './standing';
 
-const REFUSALS: Refusals = { ...ACT_REFUSALS, ...READING_REFUSALS, ...GATE_REFUSALS, ...CHOICE_REFUSALS };
+const REFUSALS: Refusals = {
+  ...ACT_REFUSALS,
+  ...READING_REFUSALS,
+  ...GATE_REFUSALS,
+  ...CHOICE_REFUSALS,
+  ...MISHAP_REFUSALS,
+  ...JOIN_REFUSALS,
+};
 
 /** Why a batch does not take an event where it stands; nothing when it does. Guards, screens and voice all ask this. */
-export function refusal({ sheet, facts, place }: Standing, event: BatchEvent): Problem | undefined {
+export function refusal(standing: Standing, event: BatchEvent): Problem | undefined {
+  const known = asked.get(event);
+  if (known?.facts === standing.facts && known.place === standing.place && known.sheet === standing.sheet)
+    return known.problem;
+  const problem = found(standing, event);
+  asked.set(event, { ...standing, problem });
+  return problem;
+}
+
+/** The machine asks its guards whether it can, and asks them again when it does: the last answer is kept. */
+const asked = new WeakMap<BatchEvent, Standing & { problem: Problem | undefined }>();
+
+function found({ sheet, facts, place }: Standing, event: BatchEvent): Problem | undefined {
   if (isEnd(place)) return { code: 'batch-has-ended' };
   const then: Standing = { sheet, place, facts: asOf(facts, event) };
   return outOfTime(facts, event) ?? wrongAct(then, event) ?? REFUSALS[event.type]?.(then, event as never);

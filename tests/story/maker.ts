@@ -11,6 +11,7 @@ import { currentAct } from '../../src/procedure/plan';
 import type { Act } from '../../src/procedure/step';
 import type { BatchEvent, Report } from '../../src/workflow/batch-event';
 import type { BatchInput } from '../../src/workflow/batch-machine';
+import { evidence } from '../../src/workflow/evidence';
 import { begin, placeOf, step, type BatchSnapshot } from '../../src/workflow/replay';
 import type { Problem } from '../../src/domain/problem';
 
@@ -39,18 +40,16 @@ export class Maker {
     readonly sheet: KitSheet,
     readonly wine: Wine = normalWine(sheet),
     begun: Moment = { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 120 },
+    standing?: { snapshot: BatchSnapshot; now: Moment },
   ) {
-    this.now = begun;
     this.input = { sheet, begun, freeHour: 18 };
-    this.snapshot = begin(this.input);
+    this.now = standing?.now ?? begun;
+    this.snapshot = standing?.snapshot ?? begin(this.input);
   }
 
   /** The same batch at the same moment, to be led another way. It begins a journal of its own. */
   fork(): Maker {
-    const other = new Maker(this.sheet, this.wine, this.input.begun);
-    other.snapshot = this.snapshot;
-    other.now = this.now;
-    return other;
+    return new Maker(this.sheet, this.wine, this.input.begun, this);
   }
 
   get place(): Place {
@@ -115,11 +114,12 @@ export class Maker {
   }
 
   pass(gate: Gate): Problem | undefined {
-    return this.report({ type: 'gate passed', how: 'touch', gate, rules: RULES, readings: [] });
+    const readings = evidence(gate, this.sheet, asOf(this.facts, this.now));
+    return this.report({ type: 'gate passed', how: 'touch', gate, rules: RULES, readings });
   }
 
   /** What the hydrometer shows: thicker while the water that foam makes room for is held back. */
-  private shown(): Gravity {
+  shown(): Gravity {
     const { batchLitres } = this.sheet;
     const { brim, done } = this.facts;
     const held = 'add held-back water 1' in done ? 0 : heldBack(brim, batchLitres as Litres);

@@ -6,10 +6,12 @@ import type { Maker } from './maker';
 /** Written apart from the gate, and cruder: what must at least be true of any wine that gets a stabiliser. */
 function couldBeDry({ facts, sheet }: Maker): boolean {
   const { limit, wineAtLeast } = finishOf(sheet);
+  const isTested = facts.sugarTests.some(({ gramsPerLitre }) => gramsPerLitre <= 2);
+  const isOverridden = facts.overrides.some(({ clause }) => clause === 'too-soon');
   const good = facts.readings.filter(
     (reading) =>
       !reading.struck &&
-      reading.gravity <= limit &&
+      (isTested || reading.gravity <= limit) &&
       reading.wine >= Math.max(18, wineAtLeast) &&
       reading.degassed,
   );
@@ -18,7 +20,7 @@ function couldBeDry({ facts, sheet }: Maker): boolean {
     good.length >= Math.max(2, sheet.dry.readings) &&
     Math.max(...times) - Math.min(...times) >= Math.max(48, sheet.dry.hoursApart) * HOUR &&
     facts.pitched !== undefined &&
-    daysBetween(facts.pitched, facts.now) >= sheet.dry.minimumDays
+    (isOverridden || daysBetween(facts.pitched, facts.now) >= sheet.dry.minimumDays)
   );
 }
 

@@ -44,6 +44,20 @@ test.each<
     ['last-reading-back-dated'],
   ],
   [
+    'not with a fresh reading that does not count: cold wine',
+    [...DRY, { gravity: 9940, hours: 120, wine: 14 }],
+    122,
+    [],
+    ['dryness-stale'],
+  ],
+  [
+    'not with a fresh reading that does not count: gas in the sample',
+    [...DRY, { gravity: 9940, hours: 120, degassed: false }],
+    122,
+    [],
+    ['dryness-stale'],
+  ],
+  [
     'not when that fresh one is three days old as well',
     [...DRY, { gravity: 9940, hours: 120 }],
     193,

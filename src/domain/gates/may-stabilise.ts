@@ -1,8 +1,9 @@
-import { HOUR, type Moment } from '../calendar';
+import { HOUR } from '../calendar';
 import type { Problem } from '../problem';
-import { standing, type Reading } from '../reading';
+import { standing } from '../reading';
 import type { Verdict } from '../verdict';
-import { shut } from '../verdict';
+import { open, shut } from '../verdict';
+import { mayCount } from './counted-readings';
 import { fermentationFinished, type Fermented } from './fermentation-finished';
 import type { Passing } from './passing';
 
@@ -15,26 +16,28 @@ export type Stabilising = {
   passing: Passing | undefined;
   /** Everything added since the gate was passed, but for the stabilisers that the sheet lists. */
   addedSince: readonly AddedSachet[];
+  /** Passed under earlier rules, and nothing changed since: those readings were judged then. */
+  judgedBefore?: boolean;
 };
 
 const FRESH_FOR_HOURS = 72;
 
 /** May a stabiliser go in? Dryness was proven, it still stands, nothing was added since, and it is fresh. */
-export function mayStabilise({ fermented, passing, addedSince }: Stabilising): Verdict {
+export function mayStabilise({ fermented, passing, addedSince, judgedBefore }: Stabilising): Verdict {
   if (!passing) return shut({ code: 'dryness-not-proven' });
   const [added] = addedSince;
   if (added) return shut({ code: 'added-since', sachet: added.sachet });
-  const finished = fermentationFinished(fermented);
+  const finished = judgedBefore ? open : fermentationFinished(fermented);
   if (!finished.open) return finished;
-  const stale = staleness(passing, fermented.readings, fermented.now);
+  const stale = staleness(passing, fermented);
   return stale ? shut(stale) : finished;
 }
 
-/** The pass is fresh for three days; after that, one fresh reading judged with the old ones will do. */
-function staleness(passing: Passing, readings: readonly Reading[], now: Moment): Problem | undefined {
-  const fresh = standing(readings)
-    .filter(({ backDated, takenAt }) => !backDated && takenAt > passing.at)
-    .at(-1);
+/** The pass is fresh for three days; after that, one fresh reading judged with the old ones will do: one that counts. */
+function staleness(passing: Passing, { readings, finish, now }: Fermented): Problem | undefined {
+  const fresh = standing(readings).findLast(
+    (reading) => !reading.backDated && reading.takenAt > passing.at && mayCount(reading, finish),
+  );
   const hours = (now.at - (fresh?.takenAt ?? passing.at)) / HOUR;
   return hours > FRESH_FOR_HOURS ? { code: 'dryness-stale', hours, allowed: FRESH_FOR_HOURS } : undefined;
 }

@@ -10,7 +10,10 @@ export const foamRoomWanted = (wine: Litres): Litres => (Math.round(wine * SHARE
 /** Is there room for foam? Asked of the ledger; a vessel whose brim nobody measured is not held up. */
 export function roomForFoam(vessel: Litres | undefined, wine: Litres): Verdict {
   if (vessel === undefined) return open;
-  const room = Math.max(0, vessel - wine) as Litres;
+  const room = Math.max(0, toMillilitres(vessel - wine)) as Litres;
   const wanted = foamRoomWanted(wine);
   return room < wanted ? shut({ code: 'no-room-for-foam', room, wanted }) : open;
 }
+
+/** Litres that were taken off and put back differ in floating point; nobody measures finer than a millilitre. */
+const toMillilitres = (litres: number): number => Math.round(litres * 1000) / 1000;

@@ -15,16 +15,26 @@ export type Resting = {
   now: Moment;
   /** When the proof of dryness fell into doubt; the baseline must be later, so that a week's rest answers it. */
   doubtedSince?: Instant | undefined;
+  /** When the wine came back from its bottles; readings and tests from before say nothing of it now. */
+  pouredBackAt?: number;
 };
 
 const DAYS_APART = 7;
 
 /** Is the wine still? At least a week after the baseline no fall beyond what the scale can show, and no gas. */
-export function wineStill({ baseline, readings, judgements, now, doubtedSince }: Resting): Verdict {
+export function wineStill({
+  baseline,
+  readings,
+  judgements,
+  now,
+  doubtedSince,
+  pouredBackAt = 0,
+}: Resting): Verdict {
   if (!baseline || baseline.struck) return verdictOn([{ code: 'no-baseline' }]);
   const ready = hoursAfter(baseline.takenAt, DAYS_APART * 24);
-  const later = standing(readings).filter(({ takenAt, backDated }) => takenAt >= ready && !backDated);
-  const gas = gasGone(judgements, ready);
+  const from = Math.max(ready, pouredBackAt);
+  const later = standing(readings).filter(({ takenAt, backDated }) => takenAt >= from && !backDated);
+  const gas = gasGone(judgements, from);
   return verdictOn(
     [
       doubtedSince !== undefined &&

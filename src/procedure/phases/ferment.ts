@@ -1,12 +1,13 @@
 import { hoursAfter, onDay } from '../../domain/calendar';
 import { heldBack } from '../../domain/gates/box-complete';
 import { standing } from '../../domain/reading';
-import type { Litres } from '../../domain/unit';
+import type { Instant, Litres } from '../../domain/unit';
 import { addingActsFor, base, toDo, toDoWith } from '../act';
 import type { Facts } from '../facts';
 import { judge } from '../judge';
 import type { KitSheet } from '../kit-sheet';
 import { earlyMoveAt } from '../limits';
+import { comesAfter } from '../phase';
 import { readingsTowardsDry } from '../schedule';
 import { dayOf, momentOf, readingsOfFerment } from '../selections';
 import type { Act } from '../step';
@@ -32,24 +33,32 @@ export function ferment(sheet: KitSheet, facts: Facts): Act[] {
 function lookForLife(facts: Facts): Act[] {
   const looks = facts.judgements.filter(({ what }) => what === 'foam');
   const nth = looks.length + 1;
-  const last = looks.at(-1);
+  const last = looks.findLast(({ at }) => at >= (facts.pitched?.at ?? 0));
   const due = last
     ? hoursAfter(last.at, LOOK_AGAIN_AFTER_HOURS)
     : hoursAfter(facts.pitched?.at ?? facts.now.at, LOOK_AFTER_HOURS);
-  return isAlive(facts)
+  return aliveSince(facts) !== undefined
     ? []
     : [{ ...base(facts, 'look for life', nth), kind: 'judge', what: 'foam', due, done: false }];
 }
 
 const ALIVE_BY = 30;
+/** No sheet's must starts below 1.020: what reads 1.010 has fermented. */
+const BELOW_ANY_MUST = 10_100;
 
-/** Seen to be fermenting: foam, or gravity down by 0.003. Bubbles in the airlock are no evidence and are never asked. */
-function isAlive(facts: Facts): boolean {
+/**
+ * When it was first seen to be fermenting: foam, or gravity down by 0.003. Bubbles in the airlock are no evidence and are
+ * never asked.
+ */
+export function aliveSince(facts: Facts): Instant | undefined {
+  const { joined } = facts;
+  if (joined && comesAfter(joined.reached, 'ferment')) return joined.at;
   const start = standing(facts.readings).at(0)?.gravity ?? 0;
-  return (
-    facts.judgements.some(({ what, yes }) => what === 'foam' && yes) ||
-    standing(readingsOfFerment(facts)).some(({ gravity }) => start - gravity >= ALIVE_BY)
+  const foam = facts.judgements.find(({ what, yes }) => what === 'foam' && yes)?.at;
+  const fallen = standing(readingsOfFerment(facts)).find(
+    ({ gravity }) => start - gravity >= ALIVE_BY || gravity < BELOW_ANY_MUST,
   );
+  return foam ?? fallen?.takenAt;
 }
 
 function readOnTheWay(sheet: KitSheet, facts: Facts): Act[] {

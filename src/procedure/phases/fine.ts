@@ -1,5 +1,5 @@
 import { addingActs, base } from '../act';
-import { isIn, type Facts } from '../facts';
+import type { Facts } from '../facts';
 import { judge } from '../judge';
 import type { KitSheet } from '../kit-sheet';
 import { sachetsFor } from '../limits';
@@ -8,7 +8,7 @@ import type { Act } from '../step';
 /** The wine's warmth, the sweetening pack behind every stabiliser, and the finings in the sheet's order with their gaps. */
 export function fine(sheet: KitSheet, facts: Facts): Act[] {
   const sachets = sachetsFor(sheet, 'fine');
-  const begun = sachets.some(({ id }) => isIn(facts, id));
+  const begun = facts.additions.some(({ phase }) => phase === 'fine');
   return [
     {
       ...base(facts, 'take wine temperature'),

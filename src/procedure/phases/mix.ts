@@ -1,7 +1,7 @@
 import { heldBack } from '../../domain/gates/box-complete';
 import type { Litres } from '../../domain/unit';
 import { addingActs, base, toDo, toDoWith, toStir } from '../act';
-import { timesReturned, type Facts } from '../facts';
+import { timesReturned, toldOf, type Facts } from '../facts';
 import type { KitSheet } from '../kit-sheet';
 import { sachetsFor, STIR_MUST_SECONDS } from '../limits';
 import type { Act } from '../step';
@@ -17,10 +17,23 @@ export function mix(sheet: KitSheet, facts: Facts): Act[] {
     toDo(facts, 'pour juice'),
     toDo(facts, 'rinse juice bag'),
     ...sachets.filter((sachet) => !isSlurry(sachet)).flatMap((sachet) => addingActs(facts, sachet)),
-    { ...base(facts, 'fill to mark'), kind: 'litres', of: 'must', suggested: mark, litres: mark },
+    ...Array.from({ length: timesFilled(facts) }, (_, index): Act => ({
+      ...base(facts, 'fill to mark', index + 1),
+      kind: 'litres',
+      of: 'must',
+      suggested: mark,
+      litres: mark,
+    })),
     ...stirAndRead(facts),
   ];
 }
+
+/** Once, and measured again for each time that it was told to be filled wrongly before the yeast. */
+const timesFilled = (facts: Facts): number =>
+  1 +
+  toldOf(facts, 'over-filled', 'under-filled', 'gallons confused').filter(
+    ({ litres }) => litres === undefined,
+  ).length;
 
 /** Once, and again for each time the gate sent the must back. */
 const stirAndRead = (facts: Facts): Act[] =>

@@ -13,7 +13,7 @@ export const rack = (sheet: KitSheet, facts: Facts): Act[] => [
 ];
 
 /** The move before bottling goes into bottles the same day: nobody needs to know what that vessel holds. */
-const LAST_MOVE = 3;
+export const LAST_MOVE = 3;
 
 const measureVessel = (facts: Facts, nth: number): Act => ({
   ...base(facts, 'measure vessel', nth),

@@ -17,7 +17,7 @@ export const stabilise = (sheet: KitSheet, facts: Facts): Act[] => [
   ...(sheet.degas.first ? stirsOutGas(sheet, facts) : []),
   ...roomForFoam(sheet, facts),
   ...knocks(sheet, facts),
-  ...(stabilisersOf(sheet).length > 0 ? [inHand(sheet, facts)] : []),
+  ...inHand(sheet, facts),
   ...addingActsFor(sheet, facts, 'stabilise', { check: 'may stabilise', sealed: true }),
 ];
 
@@ -37,6 +37,9 @@ function knocks(sheet: KitSheet, facts: Facts): Act[] {
   const answers = facts.judgements.filter(({ what }) => what === 'rush');
   const rushes = answers.filter(({ yes }) => yes).length;
   const calm = answers.at(-1)?.yes === false;
+  const stabilisers = stabilisersOf(sheet);
+  if (answers.length === 0 && stabilisers.length > 0 && stabilisers.every(({ id }) => isIn(facts, id)))
+    return [];
   const stirs = Array.from({ length: rushes }, (_, index) =>
     toStir(facts, 'stir out gas', sheet.degas.seconds, KNOCK_STIRS_FROM + index, sheet.degas.reverseSeconds),
   );
@@ -49,8 +52,11 @@ function knocks(sheet: KitSheet, facts: Facts): Act[] {
 /** Numbers of the stirs that a knock calls for, apart from the sheet's own rounds. */
 const KNOCK_STIRS_FROM = 101;
 
-const inHand = (sheet: KitSheet, facts: Facts): Act => ({
-  ...base(facts, 'stabilisers in hand'),
-  kind: 'account',
-  sachets: stabilisersOf(sheet),
-});
+/** Those that are still to go in: none where all of them went in before their turn. */
+function inHand(sheet: KitSheet, facts: Facts): Act[] {
+  const sachets = stabilisersOf(sheet).filter(({ id }) => !wentInElsewhere(facts, id));
+  return sachets.length > 0 ? [{ ...base(facts, 'stabilisers in hand'), kind: 'account', sachets }] : [];
+}
+
+const wentInElsewhere = ({ additions }: Facts, id: string): boolean =>
+  additions.some(({ sachet, phase }) => sachet === id && phase !== 'stabilise');

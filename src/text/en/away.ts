@@ -97,6 +97,7 @@ export const away = {
   from: 'Away from',
   until: 'Back on',
   hint: 'Whole days. What falls due meanwhile waits for your return.',
+  unanswered: 'Choose both days, then it can be said whether that is safe.',
   plan: 'plan it so',
   stay: 'do not plan it',
   atMost: (atMostDays: number, f: Formats) =>

@@ -1,11 +1,17 @@
+import type { DoubtedGate, DoubtedWhen } from '../../procedure/doubts';
 import { cautions } from './cautions';
-
-/** Where the wine is when the proof of its dryness falls into doubt. */
-export type DoubtedWhen = 'before stabilising' | 'after stabilising' | 'after bottling';
 
 type DoubtWords = { says: string; now: readonly string[] };
 
 const stages: Record<DoubtedWhen, DoubtWords> = {
+  'before the yeast': {
+    says: 'The yeast is not in yet, so nothing is lost: the start is simply not known again.',
+    now: ['Stir once more by the timer, and read the start gravity before the yeast goes in.'],
+  },
+  'after the yeast': {
+    says: 'The wine is not in danger. How strong it becomes cannot be told any more, nor how fast it goes; when it is finished is judged as before.',
+    now: ['Go on with what is shown.', 'Leave the strength off the label, or write “about” before it.'],
+  },
   'before stabilising': {
     says: 'Nothing has gone in yet, so nothing is lost: the question is simply open again.',
     now: [
@@ -23,6 +29,23 @@ const stages: Record<DoubtedWhen, DoubtWords> = {
       'If it has fallen, let it ferment to its end first.',
     ],
   },
+  'without stabiliser': {
+    says: 'No stabiliser guards this wine, so it may still ferment; in its vessel, under an airlock, it is safe.',
+    now: [
+      'Do not bottle it, and add nothing sweet.',
+      'Keep it full, warm and under its airlock.',
+      'Read a new baseline today, and again after a week. If nothing has moved, it is still, and the way is open.',
+      'If it has fallen, let it ferment to its end first.',
+    ],
+  },
+  'before bottling': {
+    says: 'The wine is not bottled yet, so nothing is lost: the question is simply open again.',
+    now: [
+      'Fill no bottle. If some are filled already, stand them upright and contained, somewhere cold.',
+      'Keep the wine full and under its airlock.',
+      'Take a reading, and make the gas test twice, as the gate asks.',
+    ],
+  },
   'after bottling': {
     says: 'The wine is in closed bottles, and it is not shown that it was finished. Sugar that is left turns into pressure.',
     now: [
@@ -34,11 +57,23 @@ const stages: Record<DoubtedWhen, DoubtWords> = {
   },
 };
 
+const since: Record<DoubtedGate, (when: string) => string> = {
+  'proving mixed': (when) =>
+    `The reading that showed the juice to be mixed was struck out on ${when}. Without it, that is not shown.`,
+  'proving dry': (when) =>
+    `A reading that showed fermentation to be over was struck out on ${when}. Without it, that is not shown.`,
+  'proving still': (when) =>
+    `A reading that showed the wine to be still was struck out on ${when}. Without it, that is not shown.`,
+};
+
 /** A gate that was passed, on a reading that was struck out since. */
 export const doubt = {
   title: 'In doubt',
-  since: (when: string) =>
-    `A reading that showed fermentation to be over was struck out on ${when}. Without it, that is not shown.`,
+  of: (gate: string) => `In doubt: ${gate}`,
+  since,
+  struck: (gravity: string, day: string) => `Struck out: ${gravity} (${day}).`,
+  instead: (gravity: string, day: string) => `What stands: ${gravity} (${day}).`,
+  nothingInstead: 'No other reading stands in its place.',
   stages,
   now: 'What to do now',
   card: 'See the safety card',

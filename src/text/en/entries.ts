@@ -1,6 +1,7 @@
 import type { Rung } from '../../procedure/facts';
 import type { BatchEvent, EventOf, EventType } from '../../workflow/batch-event';
 import type { EntryWords } from '../entry-words';
+import { mishaps } from './mishaps';
 import { override } from './override';
 
 type Line<Type extends EventType> = (event: EventOf<Type>, words: EntryWords, entry: number) => string;
@@ -58,12 +59,27 @@ const lines: { [Type in EventType]: Line<Type> } = {
   'away planned': ({ from, until }, { formats }) =>
     `Away from ${formats.date(from)} until ${formats.date(until)}.`,
   'reading struck': ({ entry, reason }) => `The reading of entry ${String(entry)} was struck: ${reason}`,
+  'mishap told': ({ mishap, sachet, litres }, words) =>
+    [
+      mishaps[mishap].entry,
+      ...(sachet === undefined ? [] : [`It was ${quoted(words.sachet(sachet))}.`]),
+      ...(litres === undefined ? [] : [`It was ${words.formats.litres(litres)}.`]),
+    ].join(' '),
+  'mishap struck': ({ entry, reason }) => `What was told in entry ${String(entry)} was taken back: ${reason}`,
+  'looked again': ({ entry, well }) =>
+    `Looked again after entry ${String(entry)}: ${well ? 'all is well' : 'not yet as it should be'}.`,
+  'wrappers counted': ({ empty }, words) =>
+    `Counted the empty wrappers, and they agree: ${words.formats.list(empty.map(words.sachet))}.`,
+  joined: ({ since, reached, litres, filled }, words) =>
+    `Joined: running since ${words.formats.date(since)}, come as far as ${quoted(words.place(reached))}${
+      litres === undefined ? '' : `, with ${words.formats.litres(litres)}`
+    }${filled === undefined ? '' : `, in ${words.formats.count(filled)} bottles`}.`,
   noted: ({ text }) => `Note: ${text}`,
   ended: ({ end, reason }, words) => `${words.place(end)}: ${reason}`,
 };
 
 function readingLine(
-  { reading, sampleCelsius, wineCelsius, degassed, returned }: EventOf<'reading taken'>,
+  { reading, sampleCelsius, wineCelsius, degassed, returned, confirmed }: EventOf<'reading taken'>,
   words: EntryWords,
   entry: number,
 ): string {
@@ -76,6 +92,7 @@ function readingLine(
     `The wine itself was ${formats.celsius(wineCelsius)}.`,
     degassed ? 'The sample was degassed' : 'The sample still held gas',
     returned ? 'and went back.' : 'and was not poured back.',
+    ...(confirmed === true ? ['It was asked whether that is right, and answered with yes.'] : []),
   ].join(' ');
 }
 

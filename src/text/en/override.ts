@@ -81,17 +81,24 @@ const afterwards = (clause: string, reason: string): string =>
 /** Everything about going on in spite of a clause, and about the clauses where that is not possible. */
 export const override = {
   title: 'Go on in spite of this',
+  open: 'go on in spite of this',
+  severally: 'Why go on in spite of all this?',
   clauses,
   afterwards,
   hint: 'In your own words, typed. It stays on the batch for good, and goes on its label sheet.',
   goOn: 'go on all the same',
   wait: 'wait after all',
+  notNeeded: 'Nothing holds the wine up here any more. Leave this page, and go on.',
   neverByVoice: 'A voice can be misheard: this is typed, never said.',
   onTheLabel: 'Went on in spite of',
 
   /** What yields to nothing, and why. */
   never: {
     title: 'Why not this one?',
+    open: 'why not this one?',
+    leave: 'leave it shut',
+    later:
+      'This one gives way to a reason too, though not yet: first the rounds of stirring, then warmth, then the test once more. If the gas is still there after that, a reason will do.',
     says: 'Days, looks and comfort give way to a good reason. What would hurt someone, or lose the wine, gives way to none: a reason changes nothing in the bottle.',
     rows: [
       {

@@ -9,6 +9,17 @@ type Paces = {
   [Code in Pace['code']]: (pace: Extract<Pace, { code: Code }>, formats: Formats) => PaceWords;
 };
 
+/** How it goes, in a word or two. */
+export const paceTitles: Record<Pace['code'], string> = {
+  unread: 'Not read yet',
+  dry: 'Low enough',
+  going: 'It goes on',
+  slow: 'Slow',
+  stuck: 'Stuck',
+  cold: 'Too cold',
+  misread: 'Misread?',
+};
+
 const NEVER_STABILISER = 'No stabiliser: it cannot end a ferment, only spoil the next attempt to.';
 
 export const pace: Paces = {
@@ -78,4 +89,20 @@ export const rungs: Record<Rung, RungWords> = {
     again:
       'Keep it warm and closed. Read again after 72 hours: a fall of 0.001 or more shows that it has taken.',
   },
+};
+
+/** The page of help: one rung at a time. */
+export const ladder = {
+  open: 'help a stuck wine',
+  title: (nth: number, of: number) => `Help ${nth} of ${of}`,
+  did: 'I have done this',
+  leave: 'leave it for now',
+  tried: 'Tried so far',
+  on: (show: string, when: string) => `${show.replace(/\.$/, '')}: ${when}.`,
+  lookAgain: 'Look again',
+  lookOn: (when: string) => `Read again on ${when}, or later. Until then, leave it closed and warm.`,
+  lookNow: 'Its three days are over. Take a reading now: it shows whether the help has taken.',
+  allTried:
+    'All four helps were given their time, and the wine has not moved. Ask where you bought the kit, with these readings in hand. It keeps under its airlock, full and cool. No stabiliser, and no bottle: what is sweet and not proven still is never safe under a cork.',
+  unstuck: 'The wine is not stuck now. Nothing is to be done but to read on the day that is shown.',
 };

@@ -7,6 +7,7 @@ import { unfermented } from '../unfermented';
 import { unsafe } from './away';
 import { counted, quoted } from './counted';
 import { asPlain, faultLines } from './faults';
+import { notAsTold } from './not-as-told';
 
 type Sentences = {
   [Code in Problem['code']]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string;
@@ -198,6 +199,7 @@ const later: Pick<
   | 'too-few-bottles'
   | 'too-few-closures'
   | 'cork-in-screw-thread'
+  | 'glass-in-wine'
 > = {
   'gas-not-tested': ({ passes, wanted }, f) =>
     `${counted(f, passes, 'calm shake test')} so far; ${counted(f, wanted, 'calm test')} in a row are needed. Shake wine and plain water at the same temperature, and compare.`,
@@ -233,6 +235,8 @@ const later: Pick<
     `There ${closures === 1 ? 'is' : 'are'} ${counted(f, closures, 'closure')} for ${counted(f, wanted, 'bottle')}. Get the rest, and a few to spare, before you start.`,
   'cork-in-screw-thread': () =>
     'Some of the bottles have a screw thread, and a cork can split their thin necks. Put those aside, and count again without them.',
+  'glass-in-wine': () =>
+    'A hydrometer broke in this wine, and no sieve or siphon finds every splinter. Do not bottle or taste it: close the batch as discarded; if it was told by mistake, take that back.',
 };
 
 const outOfPlace: Pick<
@@ -344,6 +348,7 @@ export const problems: Sentences = {
   ...notYet,
   ...later,
   ...outOfPlace,
+  ...notAsTold,
   ...unreadable,
   ...device,
 };

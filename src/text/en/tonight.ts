@@ -84,5 +84,7 @@ export const tonight: Tonight = {
   'not-counted': () => 'Count bottles and closures, and run a finger round each rim.',
   'too-few-bottles': () => 'Collect and wash more bottles. The wine keeps well in its full vessel meanwhile.',
   'too-few-closures': () => 'Get more closures, a tenth more than bottles. The wine keeps well meanwhile.',
+  'glass-in-wine': () =>
+    'Do not taste it, and do not bottle it. Close the vessel, write “glass” on it, and sweep up with shoes and gloves on.',
   'cork-in-screw-thread': () => 'Set the bottles with a screw thread aside, and collect others.',
 };
