@@ -28,7 +28,8 @@ export type GuideReport = Extract<
       | 'clock resumed'
       | 'clock extended'
       | 'gate passed'
-      | 'sent back';
+      | 'sent back'
+      | 'mishap told';
   }
 >;
 

@@ -18,6 +18,7 @@ import type { GuideCommand, GuideEvent, Stage } from './guide-events';
 import * as guards from './guide-guards';
 import { does, guide, offeredAnd, onOffer, when } from './guide-setup';
 import { isSame } from './is-same';
+import { isMishapDrafted, isMishapTold, takeUpMishap } from './mishap-told';
 import { mayBeDrafted } from './may-be-drafted';
 import { ownLines } from './own-lines';
 import { stageOf } from './stage-of';
@@ -78,6 +79,12 @@ export const guideMachine = guide.createMachine({
         })),
       },
       {
+        guard: when(isMishapTold),
+        target: '.held',
+        reenter: true,
+        actions: does((context, { situation }: Of<'situation'>) => takeUpMishap(context, situation)),
+      },
+      {
         target: '.finding the place',
         actions: does((context, { situation }: Of<'situation'>) => takeUp(context, situation)),
       },
@@ -89,6 +96,7 @@ export const guideMachine = guide.createMachine({
     ],
     refused: [
       { guard: when(isAskedOnceMore), target: '.reading back', reenter: true, actions: does(askOnceMore) },
+      { guard: when(isMishapTold), target: '.held', actions: does(refuse) },
       { target: '.finding the place', actions: does(refuse) },
     ],
     said: {
@@ -145,6 +153,7 @@ export const guideMachine = guide.createMachine({
       ...repeats,
       yes: [{ guard: when(onOffer), actions: [does(heard), does(reportIt)] }, unheard],
       no: [
+        { guard: offeredAnd(isMishapDrafted), target: 'held', actions: [does(heard), does(dropDraft)] },
         { guard: when(onOffer), target: 'finding the place', actions: [does(heard), does(dropDraft)] },
         unheard,
       ],

@@ -9,9 +9,14 @@ const ANSWERABLE: ReadonlySet<Stage> = new Set<Stage>([
   'time up',
 ]);
 
-/** Whether a card's answer can be taken now: for the act that is asked, and never past a warning. */
+/**
+ * Whether a card's answer can be taken now: for the act that is asked, and never past a warning. What went wrong can be
+ * told at any time.
+ */
 export function mayBeDrafted({ situation, stage, reported }: GuideContext, report: GuideReport): boolean {
-  if (!situation || reported || !ANSWERABLE.has(stage)) return false;
+  if (!situation || reported) return false;
+  if (report.type === 'mishap told') return true;
+  if (!ANSWERABLE.has(stage)) return false;
   const named = 'act' in report ? report.act : undefined;
   return named === undefined || named === situation.now?.act.id;
 }

@@ -24,7 +24,9 @@ export function runAhead(place: Place, sheet: KitSheet, facts: Facts): Run {
       if (!SAME_DAY.has(ahead) && !judge(ahead, sheet, facts).open) return run;
       continue;
     }
-    const open = plan(ahead, sheet, facts).filter(({ done }) => !done);
+    // What is asked wherever it is missing is asked once: the hydrometer's check stands before each first reading.
+    const isAhead = (id: string) => run.acts.some((act) => act.id === id);
+    const open = plan(ahead, sheet, facts).filter(({ done, id }) => !done && !isAhead(id));
     const wait = open.findIndex((act) => isLong(act, facts));
     const taken = wait < 0 ? open : open.slice(0, wait);
     run.acts.push(...taken);

@@ -32,6 +32,7 @@ export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Words):
     ...at,
     ...(isGate(place) ? atGate(place, sheet, facts) : {}),
     ...(frame ? { frame } : {}),
+    sachets: sheet.sachets,
     resumed: last.entries > 0,
     entries: last.entries,
     lastAt: last.now.at,

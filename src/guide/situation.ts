@@ -3,6 +3,7 @@ import type { Problem } from '../domain/problem';
 import type { Instant } from '../domain/unit';
 import type { Verdict } from '../domain/verdict';
 import type { Clock } from '../procedure/facts';
+import type { Sachet } from '../procedure/kit-sheet';
 import type { Gate, Place } from '../procedure/phase';
 import type { Act } from '../procedure/step';
 import type { StepWords } from '../text/text';
@@ -31,6 +32,8 @@ export type Situation = {
   asks?: Judged;
   /** The names of the acts of this phase that are done, in order. */
   done: readonly string[];
+  /** The sheet's sachets, to be named. */
+  sachets: readonly Sachet[];
   /** Said before a run of acts begins. */
   frame?: Frame;
   /** The maker comes back to something that was begun. */

@@ -3,6 +3,7 @@ import type { Moment } from '../../domain/calendar';
 import type { Preferences } from '../../domain/preferences';
 import type { Problem } from '../../domain/problem';
 import { asOf, type Facts } from '../../procedure/facts';
+import { heldUpBy, type HeldUp } from '../../procedure/held-up-by';
 import type { KitSheet } from '../../procedure/kit-sheet';
 import { isPhase, type Place } from '../../procedure/phase';
 import { currentAct } from '../../procedure/plan';
@@ -13,6 +14,7 @@ import type { GuideReport } from '../../guide/guide-events';
 import type { Command } from '../../voice/commands';
 import type { Report } from '../../workflow/batch-event';
 import { placeOf, type BatchSnapshot } from '../../workflow/replay';
+import type { Choice } from '../choices/choice';
 import { guideOffers, isAlways } from './guide-offers';
 import type { HandsFree } from './hands-free';
 import type { Offer, Press } from './offer';
@@ -40,6 +42,8 @@ export class Bench {
   /** Reasons and the rarer pads, while they are asked for. */
   reasons = $state(false);
   more = $state(false);
+  /** The page of the maker's own choosing that is open. */
+  choice = $state.raw<Choice>();
   /** A report is on its way to the disk: another press of the same pad is not a second answer. */
   busy = $state(false);
 
@@ -58,6 +62,10 @@ export class Bench {
   }
   get act(): Act | undefined {
     return isPhase(this.place) ? currentAct(this.place, this.sheet, this.facts) : undefined;
+  }
+  /** What asks here, and why its answer is no. */
+  get held(): HeldUp | undefined {
+    return heldUpBy(this.place, this.sheet, this.facts);
   }
   get now(): Moment {
     return this.#props().now;
@@ -93,6 +101,18 @@ export class Bench {
   readonly #offers = $derived.by(() =>
     guideOffers(this.hands, this.text, (command, how) => this.hear(command, how)),
   );
+
+  /** Opens a page of the maker's own choosing. What was refused before does not belong to it. */
+  choose(choice: Choice): void {
+    this.#refused = undefined;
+    this.more = false;
+    this.choice = choice;
+  }
+
+  leaveChoice = (): void => {
+    this.#refused = undefined;
+    this.choice = undefined;
+  };
 
   /** Tells the guide what was pressed. What it says about that, the screen shows. */
   hear(command: Command, how: Press): void {

@@ -3,7 +3,7 @@ import type { Gravity } from '../../domain/gravity';
 import { resolutionOf, type Reading } from '../../domain/reading';
 import type { Facts } from '../../procedure/facts';
 import type { KitSheet } from '../../procedure/kit-sheet';
-import { finishOf, startRangeOf } from '../../procedure/limits';
+import { finishOf, inUse, startRangeOf } from '../../procedure/limits';
 import type { Gate } from '../../procedure/phase';
 import { readingsOfFerment, readingsOfMust } from '../../procedure/selections';
 
@@ -30,7 +30,7 @@ function sinceBaseline({ readings, baseline }: Facts): Reading[] {
 
 /** All of them, the start included: the fall is part of the answer. */
 function towardsDry(sheet: KitSheet, facts: Facts): MarkedReading[] {
-  const finish = finishOf(sheet);
+  const finish = finishOf(inUse(sheet, facts.leftOut));
   const ferment = readingsOfFerment(facts);
   const counted = new Set(countedReadings(ferment, finish));
   const markOf = (reading: Reading): Mark => {
@@ -51,7 +51,7 @@ export type Band = { kind: 'limit' | 'start' | 'baseline'; highest: Gravity; low
 
 export function bandAt(gate: Gate, sheet: KitSheet, facts: Facts): Band | undefined {
   if (gate === 'proving mixed') return { kind: 'start', ...startRangeOf(sheet) };
-  if (gate === 'proving dry') return { kind: 'limit', highest: finishOf(sheet).limit };
+  if (gate === 'proving dry') return { kind: 'limit', highest: finishOf(inUse(sheet, facts.leftOut)).limit };
   const baseline = facts.readings.find(({ entry }) => entry === facts.baseline);
   if (gate !== 'proving still' || !baseline) return undefined;
   const resolution = resolutionOf(sinceBaseline(facts));

@@ -1,10 +1,8 @@
 import type { Moment } from '../../domain/calendar';
-import { MINUTE } from '../../domain/calendar';
 import { parseGravity } from '../../domain/gravity';
+import { parseLocalTime } from '../../domain/parse-local-time';
 import type { Problem } from '../../domain/problem';
-import { accepted, refused, type Result } from '../../domain/result';
 import { parseTemperature, type TemperatureScale } from '../../domain/temperature';
-import type { Instant } from '../../domain/unit';
 import type { EventOf } from '../../workflow/batch-event';
 
 export type YesNo = 'yes' | 'no';
@@ -40,7 +38,7 @@ export function understood(draft: ReadingDraft, scale: TemperatureScale, now: Mo
   const sample = parseTemperature(draft.sample, scale);
   const reading = parseGravity(draft.reading);
   const wine = parseTemperature(draft.wine, scale);
-  const takenAt = timeIn(draft.takenAt, now);
+  const takenAt = parseLocalTime(draft.takenAt, now);
   const { degassed, returned } = draft;
   if (sample.ok && reading.ok && wine.ok && takenAt.ok && degassed && returned) {
     const at = takenAt.value === undefined ? {} : { takenAt: takenAt.value };
@@ -62,12 +60,4 @@ export function understood(draft: ReadingDraft, scale: TemperatureScale, now: Mo
       ...(returned ? {} : { returned: 'unanswered' }),
     },
   };
-}
-
-/** A local date and time as the device's own field writes it, on the wall clock of now. Empty is now. */
-function timeIn(given: string, now: Moment): Result<Instant | undefined> {
-  if (given === '') return accepted(undefined);
-  const takenAt = (Date.parse(`${given}Z`) - now.offsetMinutes * MINUTE) as Instant;
-  if (Number.isNaN(takenAt)) return refused({ code: 'time-misread', given });
-  return takenAt > now.at ? refused({ code: 'in-the-future', takenAt }) : accepted(takenAt);
 }

@@ -10,6 +10,7 @@ import { builtInSheets } from '../../procedure/kits';
 import { en as text } from '../../text/en';
 import { formatsFor } from '../../text/formats';
 import { headerOf } from '../../workflow/batch-header';
+import type { Absence } from '../choices/absence';
 import JournalScreen from './JournalScreen.svelte';
 
 const preferences = FIRST_PREFERENCES;
@@ -22,11 +23,12 @@ function show(maker: Maker, { problem, refusal }: { problem?: Problem; refusal?:
   );
   const asked = {
     onnote: vi.fn((_: string, _how: string) => Promise.resolve(refusal)),
+    onplan: vi.fn((_: Absence, _how: string) => Promise.resolve(refusal)),
     onkeep: vi.fn(),
     onremove: vi.fn(() => Promise.resolve(undefined)),
   };
-  const { facts } = maker;
-  const props = { header, events: maker.journal, facts, problem, text, formats, preferences, ...asked };
+  const { facts, now } = maker;
+  const props = { header, events: maker.journal, facts, now, problem, text, formats, preferences, ...asked };
   render(JournalScreen, { props });
   return asked;
 }

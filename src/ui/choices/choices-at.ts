@@ -1,0 +1,80 @@
+import { daysBetween } from '../../domain/calendar';
+import type { Problem } from '../../domain/problem';
+import { canBeLeftOut } from '../../procedure/can-be-left-out';
+import type { Check } from '../../procedure/check';
+import type { Sachet } from '../../procedure/kit-sheet';
+import { isEnd, isGate, type Gate } from '../../procedure/phase';
+import { mayYield } from '../../workflow/may-yield';
+import type { Bench } from '../bench/bench.svelte';
+import { dueOf } from '../bench/due-of';
+import type { Offer } from '../bench/offer';
+import type { Choice } from './choice';
+import { paceAt } from './pace-at';
+
+/** What the maker may choose where the batch stands, beside the procedure. On the pads it is folded, after all others. */
+export function choicesAt(bench: Bench): Offer[] {
+  if (isEnd(bench.place)) return [];
+  const { text } = bench;
+  const choose = (phrase: string, choice: Choice): Offer => ({
+    phrase,
+    folded: 'always',
+    onpress: () => bench.choose(choice),
+  });
+  const offers = [
+    ...(isForAReason(bench) ? [choose(text.override.open, { page: 'in spite of' })] : []),
+    ...(isForNone(bench) ? [choose(text.override.never.open, { page: 'why not' })] : []),
+    ...(isTooHeavy(bench) ? [choose(text.override.sugarTest.open, { page: 'sugar test' })] : []),
+    ...(paceAt(bench)?.code === 'stuck' ? [choose(text.ladder.open, { page: 'help' })] : []),
+    ...leavable(bench).map((sachet) =>
+      choose(text.override.leaveOut.open(sachet.printed), { page: 'leave out', sachet }),
+    ),
+    ...(isWaiting(bench) ? [choose(text.away.open, { page: 'away' })] : []),
+  ];
+  return offers.filter(({ phrase }, index) => offers.findIndex((each) => each.phrase === phrase) === index);
+}
+
+const failedIn = ({ held }: Bench): readonly Problem[] =>
+  held ? [held.verdict.because, ...held.verdict.also] : [];
+
+/** Every clause that fails gives way to a reason. */
+const isForAReason = ({ held, facts }: Bench): boolean =>
+  held !== undefined &&
+  [held.verdict.because, ...held.verdict.also].every(
+    ({ code }) => mayYield(held.question, code, facts) === 'to a reason',
+  );
+
+const isForNone = (bench: Bench): boolean =>
+  bench.held !== undefined && GUARDS_THE_WINE.has(bench.held.question) && !isForAReason(bench);
+
+/** What is asked so that nobody is hurt and no wine is lost. The rest asks for gear, counts and warmth. */
+const GUARDS_THE_WINE: ReadonlySet<Gate | Check> = new Set<Gate | Check>([
+  'proving dry',
+  'proving gas-free',
+  'proving clear',
+  'proving still',
+  'may stabilise',
+  'may sweeten',
+  'may bottle',
+]);
+
+const isTooHeavy = (bench: Bench): boolean =>
+  bench.place === 'proving dry' &&
+  failedIn(bench).some(({ code }) => code === 'not-dry' || code === 'was-not-dry');
+
+/** The sachet that is to go in, or those that were not found. */
+function leavable({ act, facts, sheet }: Bench): readonly Sachet[] {
+  const missing = (act && facts.missing[act.id]) ?? [];
+  const asked =
+    act?.kind === 'add'
+      ? [act.sachet]
+      : act?.kind === 'account'
+        ? act.sachets.filter(({ printed }) => missing.includes(printed))
+        : [];
+  return asked.filter((sachet) => canBeLeftOut(sheet, facts, sachet));
+}
+
+/** Nothing falls due here today: an act that waits for its day, or a gate that cannot open before tomorrow. */
+function isWaiting({ act, held, now, place }: Bench): boolean {
+  if (isGate(place)) return daysBetween(now, { ...now, at: held?.verdict.earliest ?? now.at }) > 0;
+  return act !== undefined && (dueOf(act) ?? now.at) > now.at;
+}
