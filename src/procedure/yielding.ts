@@ -29,9 +29,9 @@ export function hasYielded(question: Gate | Check, clause: Problem['code'], fact
 
 /** A verdict without the clauses that have yielded. */
 export function yielding(question: Gate | Check, verdict: Verdict, facts: Facts): Verdict {
-  if (verdict.open || !(question in YIELDS)) return verdict;
+  if (verdict.open) return verdict;
   const [because, ...also] = [verdict.because, ...verdict.also].filter(
-    ({ code }) => !hasYielded(question, code, facts),
+    ({ code }) => !yields(question, code) || !hasYielded(question, code, facts),
   );
   return because === undefined ? { open: true } : shut(because, also, verdict.earliest);
 }

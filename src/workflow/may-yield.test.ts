@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { Maker } from '../../tests/story/maker';
-import type { Celsius } from '../domain/unit';
+import type { Celsius, Instant } from '../domain/unit';
 import { builtInSheets } from '../procedure/kits';
 import { mayYield } from './may-yield';
 
@@ -40,5 +40,25 @@ describe('what a clause gives way to', () => {
     }
     maker.judge('gas', true);
     expect([...seen, gives()]).toEqual(['later', 'later', 'later', 'later', 'to a reason']);
+  });
+
+  const back = { at: 0 as Instant, offsetMinutes: 0, gate: 'proving gas-free', clause: 'gassy' } as const;
+  const warmed = (celsius: number, at: number) => ({ at: at as Instant, offsetMinutes: 0, entry: 1, celsius: celsius as Celsius });
+  const tested = (what: 'gas' | 'rush', at: number) => ({ at: at as Instant, offsetMinutes: 0, entry: 2, what, yes: true });
+  test.each([
+    ['after three ways back, warmed, and tested', 3, warmed(20, 5), tested('gas', 6), 'to a reason'],
+    ['tested as it was warmed', 3, warmed(20, 5), tested('gas', 5), 'to a reason'],
+    ['not after two', 2, warmed(20, 5), tested('gas', 6), 'later'],
+    ['not a degree colder', 3, warmed(19, 5), tested('gas', 6), 'later'],
+    ['not tested before that', 3, warmed(20, 5), tested('gas', 4), 'later'],
+    ['not by a knock', 3, warmed(20, 5), tested('rush', 6), 'later'],
+  ] as const)('gas: %s', (_, times, temperature, judgement, gives) => {
+    const facts = {
+      ...atGasGate().facts,
+      returns: Array.from({ length: times }, () => back),
+      temperatures: [temperature],
+      judgements: [judgement],
+    };
+    expect(mayYield('proving gas-free', 'gassy', facts)).toBe(gives);
   });
 });

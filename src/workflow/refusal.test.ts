@@ -58,6 +58,20 @@ describe('when something is told', () => {
   });
 });
 
+test('the same event at another place, or of another sheet, is asked about anew', () => {
+  const { facts, now, sheet, act } = at('clean');
+  const event = { type: 'act done', how, act: act!.id, ...now } as BatchEvent;
+  const asked = (place: Place, of: KitSheet) => refusal({ sheet: of, place, facts }, event)?.code ?? 'taken';
+  expect([asked('clean', sheet), asked('sanitise', sheet), asked('clean', sheet)]).toEqual([
+    'taken',
+    'not-this-act',
+    'taken',
+  ]);
+  const left = { type: 'left out', how, sachet: 'oak', reason: REASON, ...now } as BatchEvent;
+  const oak = (of: KitSheet) => refusal({ sheet: of, place: 'clean', facts }, left)?.code ?? 'taken';
+  expect([oak(hedge), oak(sheetOf('ember-quay'))]).toEqual(['cannot-be-left-out', 'taken']);
+});
+
 describe('an answer', () => {
   const done = (act: string): Report => ({ type: 'act done', how, act });
   test.each<[story: string, place: Place, report: Report, said: string]>([
@@ -136,10 +150,11 @@ describe('a clock', () => {
     const act = maker.act!;
     const until = act.kind === 'wait' ? act.until : maker.now.at;
     const done: Report = { type: 'act done', how, act: act.id };
-    expect([-1, 0].map((more) => said(maker, done, { at: (until + more) as Instant }))).toEqual([
-      'clock-not-over',
-      'taken',
-    ]);
+    const whole = (more: number) => {
+      const event = { ...done, ...maker.now, at: (until + more) as Instant } as BatchEvent;
+      return refusal({ sheet: hedge, place: maker.place, facts: maker.facts }, event);
+    };
+    expect([whole(-1), whole(0)]).toEqual([{ code: 'clock-not-over', seconds: 1 }, undefined]);
   });
 });
 
@@ -193,7 +208,7 @@ describe('at a gate', () => {
       [
         back('proving gas-free', 'gassy'),
         back('proving gas-free', 'gas-not-tested'),
-        back('proving still', 'gassy'),
+        back('proving still', 'no-baseline'),
       ].map((each) => said(maker, each)),
     ).toEqual(['taken', 'no-such-way-back', 'no-such-way-back']);
   });
@@ -250,10 +265,47 @@ describe('a reading', () => {
   });
 
   test('told late is held to the one before it, not to the one after', () => {
-    const maker = at('proving dry');
+    const maker = at('ferment');
+    for (const reading of [10_500, 10_000]) maker.wait(120).read({ reading: reading as Gravity });
     const [before] = maker.facts.readings.slice(-2);
-    const takenAt = (before!.takenAt + 3_600_000) as Instant;
-    expect(said(maker, read(before!.read + 4, { takenAt }))).toBe('taken');
+    const told = (hours: number, reading: number): string =>
+      said(maker, read(reading, { takenAt: (before!.takenAt + hours * 3_600_000) as Instant }));
+    expect([told(1, 10_490), told(0, 10_490), told(1, 10_300), told(48, 10_300)]).toEqual([
+      'taken',
+      'taken',
+      'reading-jumped',
+      'taken',
+    ]);
+  });
+
+  test('says by how much it went up', () => {
+    const maker = at('proving dry');
+    const event = { ...read(9952), ...maker.now } as BatchEvent;
+    expect(refusal({ sheet: hedge, place: 'proving dry', facts: maker.facts }, event)).toEqual({
+      code: 'reading-went-up',
+      by: 12,
+    });
+  });
+
+  test('is within reach by what the glass would show if it were not off', () => {
+    const maker = at('prepare');
+    maker.answer();
+    maker.report({
+      type: 'instrument checked',
+      how,
+      act: maker.act!.id,
+      division: 10,
+      calibratedAt: 20,
+      waterReading: 10_020 as Gravity,
+      waterCelsius: 20 as Celsius,
+    });
+    maker.goTo('proving mixed');
+    expect([9719, 9721, 11_819, 11_821].map((reading) => said(maker, read(reading)))).toEqual([
+      'sample-out-of-reach',
+      'taken',
+      'taken',
+      'sample-out-of-reach',
+    ]);
   });
 
   test('is struck where it stands, and once', () => {
@@ -317,6 +369,19 @@ describe('a choice', () => {
     ['sugar tested in wine', 'ferment', sugar, 'taken'],
     ['not before the yeast', 'mix', sugar, 'no-yeast-yet'],
   ])('%s, at %s', (_, place, report, code) => expect(said(at(place), report)).toBe(code));
+
+  test('what cannot be left out is named as it is printed, or as it was said', () => {
+    const maker = at('mix');
+    const named = (sachet: string) =>
+      refusal(
+        { sheet: hedge, place: 'mix', facts: maker.facts },
+        { ...leftOut(sachet), ...maker.now } as BatchEvent,
+      );
+    expect(['yeast', 'honey'].map(named)).toEqual([
+      { code: 'cannot-be-left-out', sachet: 'Wine yeast' },
+      { code: 'cannot-be-left-out', sachet: 'honey' },
+    ]);
+  });
 
   test('a sachet is left out once, and each rung climbed once', () => {
     const maker = at('ferment');

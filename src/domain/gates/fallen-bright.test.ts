@@ -78,4 +78,18 @@ describe('the wine has fallen bright', () => {
       14 * day - 12,
     ],
   ])('could pass %s', (_, looks, now, earliest) => expect(earliestOf(looked(looks, now))).toBe(earliest));
+
+  test('has not begun to clear before it was left to', () =>
+    expect(
+      fallenBright({
+        judgements: answersTold('clear', [false, true], 1),
+        clearingSince: undefined,
+        minimumDays: 14,
+        now: momentAt(1),
+      }),
+    ).toEqual({
+      open: false,
+      because: { code: 'clearing-too-short', day: 0, minimumDays: 14 },
+      also: [{ code: 'not-looked-at', days: 1, wanted: 2 }],
+    }));
 });

@@ -81,4 +81,36 @@ test.each<[story: string, readings: Told[], pace: Pace]>([
     ],
     { code: 'misread', by: 20 as Gravity },
   ],
+  [
+    'it falls by 0.0020 a day',
+    [
+      { gravity: 10050, hours: 0 },
+      { gravity: 10030, hours: 24 },
+    ],
+    { code: 'going', perDay: 20 as Gravity },
+  ],
+  [
+    'it falls by 0.0030 a day',
+    [
+      { gravity: 10060, hours: 0 },
+      { gravity: 10030, hours: 24 },
+    ],
+    { code: 'going', perDay: 30 as Gravity },
+  ],
+  [
+    'it rose by as much as the scale cannot show',
+    [
+      { gravity: 10030, hours: 0 },
+      { gravity: 10042, hours: 24 },
+    ],
+    { code: 'slow', perDay: -12 as Gravity },
+  ],
+  [
+    'it stood still for three days in wine that was only just warm enough',
+    [
+      { gravity: 10045, hours: 0, wine: 18 },
+      { gravity: 10045, hours: 72, wine: 18 },
+    ],
+    { code: 'stuck', hours: 72, fall: 0 as Gravity },
+  ],
 ])('%s', (_, readings, pace) => expect(paceOf(readings)).toEqual(pace));

@@ -80,6 +80,13 @@ describe('fermentation is finished', () => {
     ],
     ['with three', [r(0, 9940), r(24, 9940), r(48, 9940)], 'open', { readings: 3 }],
     [
+      'with three, looking further back than two days',
+      [r(-48, 9940), r(0, 9940), r(48, 9940)],
+      'open',
+      { readings: 3 },
+    ],
+    ['in wine at exactly 18 °C', [r(0, 9940, { wine: 18 }), r(48, 9940, { wine: 18 })], 'open'],
+    [
       'not at 48 hours where the sheet asks 72',
       [r(0, 9940), r(48, 9940)],
       'too-few-readings',
@@ -101,7 +108,20 @@ describe('fermentation is finished', () => {
       'too-few-readings',
       'too-soon',
     ]);
+    expect(codesOf(judged([r(0, 9940), r(48, 9940, { degassed: false, wine: 18 })]))).toEqual([
+      'sample-gassy',
+      'too-few-readings',
+    ]);
   });
+
+  test('says how many readings there are, over how long', () =>
+    expect([[], [r(47, 9940)], [r(40, 9940), r(47, 9940)]].map((told) => judged(told, {}, 48))).toMatchObject(
+      [
+        { because: { counted: 0, hours: 0 } },
+        { because: { counted: 1, hours: 0 } },
+        { because: { counted: 2, wanted: 2, hours: 7, hoursWanted: 48 } },
+      ],
+    ));
 });
 
 describe('"cannot tell yet" asks for one more reading', () => {
@@ -113,6 +133,9 @@ describe('"cannot tell yet" asks for one more reading', () => {
     ['stays shut when it comes 23 hours later', r(71, 9942), 'cannot-tell-yet'],
   ])('%s', (_, more, said) => expect(first(judged([...falling, more]))).toBe(said));
 
+  test('after two that were two days apart, and not before', () =>
+    expect(first(judged([r(0, 9950), r(30, 9942), r(54, 9942)]))).toBe('cannot-tell-yet'));
+
   test('and for another after that when it went on falling by 0.0005', () =>
     expect(
       first(judged([...[9947, 9942].map((gravity, index) => ({ gravity, hours: index * 48 })), r(72, 9937)])),
@@ -120,14 +143,23 @@ describe('"cannot tell yet" asks for one more reading', () => {
 });
 
 describe('the earliest time it could pass, in hours after noon of day 10', () => {
-  test.each<[story: string, readings: Told[], hours: number]>([
+  test.each<[story: string, readings: Told[], hours: number, now?: number]>([
     ['two days from now while it is sweet', [r(40, 10100)], 88],
+    ['two days from now, not from the sweet reading', [r(0, 10100)], 58, 10],
+    ['two days from the reading, not from now', [r(0, 9940)], 48, 10],
+    ['two days from one that is at the limit', [r(0, 9960)], 48, 10],
+    ['a day from the last, not from now, when it cannot be told', [r(0, 9950), r(48, 9942)], 72, 60],
+    ['a day from the last when it fell by just 0.0005', [r(0, 9945), r(48, 9940)], 72],
+    ['at two days while it falls within them', [r(0, 9950), r(40, 9943)], 48],
+    ['two days from the first of those that agree', [r(0, 9955), r(24, 9940)], 72],
+    ['two days from the first when the scale cannot tell them apart', [r(0, 9952), r(24, 9940)], 48],
+    ['on the sheet’s day when one more has told it', [r(-52, 9950), r(-4, 9942), r(20, 9942)], 36],
     ['two days after the one dry reading', [r(0, 9940)], 48],
     ['two days after the first dry one, not after the sweet one before', [r(0, 10100), r(10, 9940)], 58],
     ['a day after the last when it cannot be told', [r(0, 9950), r(48, 9942)], 72],
     ['when the sheet’s day begins, if only that is missing', [r(-24, 9940), r(26, 9940)], 36],
     ['two days from now while the wine is cold', [r(40, 9940, { wine: 15 })], 88],
-  ])('%s', (_, readings, hours) => expect(earliestOf(judged(readings))).toBe(hours));
+  ])('%s', (_, readings, hours, now) => expect(earliestOf(judged(readings, {}, now))).toBe(hours));
 });
 
 test('nothing is finished before there is yeast', () =>

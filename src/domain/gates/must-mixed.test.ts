@@ -30,4 +30,13 @@ describe('the must is mixed', () => {
       litresOver(diluted as Gravity, { lowest: 10620 as Gravity, highest: 10720 as Gravity }, 27.3 as Litres),
     ).toBeCloseTo(4.3, 6);
   });
+
+  test('and by how many too few: 20.7 L of what 23 L would hold at the upper end are 2.3 L short', () =>
+    expect(
+      litresOver(
+        (10_000 + (720 * 23) / 20.7) as Gravity,
+        { lowest: 10620 as Gravity, highest: 10720 as Gravity },
+        20.7 as Litres,
+      ),
+    ).toBeCloseTo(-2.3, 6));
 });

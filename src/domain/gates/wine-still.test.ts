@@ -34,6 +34,7 @@ describe('the wine is still', () => {
       ['still-moving', 'no-reading-since-baseline', 'gas-not-tested'],
     ],
     ['on a fall that the scale cannot show', [base, r(week, 9933)], [false, false], 'open'],
+    ['on a rise that the scale cannot show', [base, r(week, 9957)], [false, false], 'open'],
     ['not on a rise: read again', [base, r(week, 9958)], [false, false], ['reading-rose']],
     [
       'not by a reading told afterwards',
@@ -43,4 +44,9 @@ describe('the wine is still', () => {
     ],
     ['not with gas in it', [base, r(week, 9945)], [false, true], ['gassy']],
   ])('%s', (_, readings, gas, said) => expect(codesOf(rested(readings, gas))).toEqual(said));
+
+  test('says how many days of the week have gone by', () =>
+    expect(rested([base], [], 6 * 24 + 5)).toMatchObject({
+      because: { code: 'no-reading-since-baseline', days: 6, wanted: 7 },
+    }));
 });

@@ -6,6 +6,8 @@ export const digest = {
   title: 'Ask for help',
   says: 'These are the facts that a helper asks for first. Copy them, and add your question.',
   copy: 'copy it',
+  copied: 'Copied. Paste it into a message to whoever helps.',
+  selected: 'This device does not copy by itself. The text is selected: copy it from there.',
   head: (name: string, edition: string, style: string): string => `${name}, edition ${edition} (${style})`,
   standing: (place: string, act?: string, day?: string, litres?: string): string =>
     `Stands at: ${sentence([place, act, day && `${day} since the yeast`, litres])}`,

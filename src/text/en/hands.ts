@@ -38,5 +38,6 @@ export const hands = {
     clock: 'A clock that ran goes on: it will say how late it is.',
     safety: 'open the safety card',
     journal: 'write it in the journal',
+    interrupted: 'someone interrupted me',
   },
 };

@@ -62,7 +62,12 @@ export const whatHappened = {
   tellIt: 'tell it',
   notThis: 'not this',
   notByVoice: 'This changes what is in the wine, so it is told by a pad or a key, never by voice.',
-  lookedAgain: { title: 'Look again', well: 'all is well', notYet: 'not yet' },
+  lookedAgain: {
+    title: 'Look again',
+    well: 'all is well',
+    notYet: 'not yet',
+    on: (when: string, what: string): string => `Look again on ${when}: ${what}.`,
+  },
   takeBack: {
     title: 'Told by mistake?',
     hint: 'Say why, typed. It stays in the journal.',
@@ -74,6 +79,8 @@ export const whatHappened = {
       `${formats.count(names.length)} empty ${names.length === 1 ? 'wrapper' : 'wrappers'} should lie there: ${formats.list(names)}.`,
     agree: 'that is so',
     differ: 'one too many or too few',
+    which: 'Which ones lie there empty?',
+    tell: 'tell what happened',
   },
   joining: {
     title: 'Join with a batch that is running already',

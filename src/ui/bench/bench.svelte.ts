@@ -32,6 +32,8 @@ export type BenchProps = {
   /** Inside a touch: lets the device sound, and says again what is asked. */
   onwake: () => void;
   onsafety: () => void;
+  /** Puts a text on the clipboard; whether the device took it. */
+  oncopy: (text: string) => Promise<boolean>;
 };
 
 /** What every part of the bench reads, and the one way to report. */
@@ -101,6 +103,8 @@ export class Bench {
   readonly #offers = $derived.by(() =>
     guideOffers(this.hands, this.text, (command, how) => this.hear(command, how)),
   );
+
+  copy = (text: string): Promise<boolean> => this.#props().oncopy(text);
 
   /** Opens a page of the maker's own choosing. What was refused before does not belong to it. */
   choose(choice: Choice): void {
