@@ -59,8 +59,8 @@ function kit(name, read) {
   const sheet = { ...JSON.parse(read(`${folder}/hedge-lantern.json`)), id: name, name: title, edition: '1' };
   const index = read(`${folder}/index.ts`)
     .replace(
-      /(import \w+ from '.\/[\w-]+\.json';\n)(?!import \w+ from '.\/)/,
-      `$1import ${camel(name)} from './${name}.json';\n`,
+      /(import \w+ from '.\/[\w-]+\.json' with \{ type: 'json' \};\n)(?!import \w+ from '.\/)/,
+      `$1import ${camel(name)} from './${name}.json' with { type: 'json' };\n`,
     )
     .replace(/= \[([\w, \n]+?),?\s*\](?=\.map)/, `= [$1, ${camel(name)}]`);
   return {

@@ -83,6 +83,7 @@ export const whatHappened = {
     tell: 'tell what happened',
   },
   joining: {
+    open: 'it is running already',
     title: 'Join with a batch that is running already',
     says: 'Tell what went in and when. What you do not know counts as in where it is a dose, and as not shown where it is a proof: the gates ask for it again.',
     since: 'When were juice and water mixed?',
@@ -91,6 +92,11 @@ export const whatHappened = {
     day: 'On which day, if you know?',
     litres: 'How many litres stand there?',
     filled: 'How many bottles are there?',
+    join: 'join with it so',
+    begin: 'begin at the box after all',
+    choose: 'Choose',
+    answer: 'This is needed before anything can be planned.',
+    hint: 'Is it running already? Begin it here all the same. On its first page choose “it is running already”.',
     past: 'Readings from before can be typed in next, with their days. The last one always has to be a new one.',
     sweetened:
       'For a wine that is sweetened already, only readings from before the pack can show that it was dry. Without them it can be kept, but not led into bottles.',

@@ -28,6 +28,7 @@ export function choicesAt(bench: Bench): Offer[] {
     ...leavable(bench).map((sachet) =>
       choose(text.override.leaveOut.open(sachet.printed), { page: 'leave out', sachet }),
     ),
+    ...(bench.facts.entries === 0 ? [choose(text.whatHappened.joining.open, { page: 'join' })] : []),
     ...(isWaiting(bench) ? [choose(text.away.open, { page: 'away' })] : []),
   ];
   return offers.filter(({ phrase }, index) => offers.findIndex((each) => each.phrase === phrase) === index);
