@@ -32,6 +32,8 @@ export function joined(sheet: KitSheet, facts: Facts, event: EventOf<'joined'>):
       ...bottled(event, facts.now),
     },
     ...(filled === undefined ? {} : { filled }),
+    // Its wrappers went out with the rubbish long ago.
+    wrappersCounted: facts.entries,
   };
 }
 
