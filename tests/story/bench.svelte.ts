@@ -33,7 +33,13 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
   const chosen = { ...FIRST_PREFERENCES, ...preferences };
   const reports: Told[] = [];
   const formats = formatsFor({ preferences: chosen, language: 'en', timeZone: 'Europe/Berlin' });
-  const calls = { onleave: vi.fn(), onjournal: vi.fn(), onsafety: vi.fn(), onwake: vi.fn(), oncopy: vi.fn(() => Promise.resolve(true)) };
+  const calls = {
+    onleave: vi.fn(),
+    onjournal: vi.fn(),
+    onsafety: vi.fn(),
+    onwake: vi.fn(),
+    oncopy: vi.fn(() => Promise.resolve(true)),
+  };
   const props = $state({
     snapshot: maker.snapshot,
     now: maker.now,

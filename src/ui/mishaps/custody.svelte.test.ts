@@ -62,7 +62,7 @@ describe('asking for help', () => {
 
   test('shows the facts of the batch, and copies them', async () => {
     const page = await asked();
-    const { value } = page.getByLabelText<HTMLTextAreaElement>(en.digest.says);
+    const { value } = page.getByLabelText(en.digest.says) as HTMLTextAreaElement;
     expect(value).toMatch(/^Hedge Lantern, edition 3/);
     await page.press(en.digest.copy);
     expect(page.oncopy).toHaveBeenCalledWith(value);
