@@ -84,6 +84,19 @@ describe('the procedure', () => {
       ].toSorted(),
     ));
 
+  test('has these ways back and no others', () =>
+    expect(REMEDIES.map(({ gate, clause, to }) => `${gate}, ${clause} → ${to}`)).toEqual([
+      'proving mixed, under-stirred → mix',
+      'proving mixed, no-start-reading → mix',
+      'proving mixed, start-outside → mix',
+      'proving gas-free, gassy → degas',
+      'proving clear, cloudy → clear',
+      'proving still, still-moving → ferment',
+      'proving still, gassy → degas',
+      'proving still, no-baseline → top up',
+      'proving still, dryness-in-doubt → top up',
+    ]));
+
   test('has no place to stand but its phases, gates and honest ends', () =>
     expect(Object.keys(batchMachine.states).toSorted()).toEqual([...PHASES, ...GATES, ...ENDS].toSorted()));
 });

@@ -7,6 +7,8 @@ import type { Act, StepId } from '../procedure/step';
 
 /** Acts that are asked again until a check is open: what they ask for was given, and was not enough. */
 const ASKED_UNTIL: Partial<Record<StepId, Check>> = {
+  'measure brim': 'box complete',
+  'count bottles': 'bottles ready',
   'take must temperature': 'warm enough to pitch',
   'take wine temperature': 'warm enough to fine',
 };

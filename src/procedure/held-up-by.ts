@@ -12,6 +12,8 @@ export type HeldUp = { question: Gate | Check; verdict: Shut };
 
 /** Acts that are asked again until a check is open: what they ask for was given, and was not enough. */
 const ASKED_UNTIL: Partial<Record<StepId, Check>> = {
+  'measure brim': 'box complete',
+  'count bottles': 'bottles ready',
   'take must temperature': 'warm enough to pitch',
   'take wine temperature': 'warm enough to fine',
   'top up': 'topped up',

@@ -43,8 +43,19 @@ describe('what a clause gives way to', () => {
   });
 
   const back = { at: 0 as Instant, offsetMinutes: 0, gate: 'proving gas-free', clause: 'gassy' } as const;
-  const warmed = (celsius: number, at: number) => ({ at: at as Instant, offsetMinutes: 0, entry: 1, celsius: celsius as Celsius });
-  const tested = (what: 'gas' | 'rush', at: number) => ({ at: at as Instant, offsetMinutes: 0, entry: 2, what, yes: true });
+  const warmed = (celsius: number, at: number) => ({
+    at: at as Instant,
+    offsetMinutes: 0,
+    entry: 1,
+    celsius: celsius as Celsius,
+  });
+  const tested = (what: 'gas' | 'rush', at: number) => ({
+    at: at as Instant,
+    offsetMinutes: 0,
+    entry: 2,
+    what,
+    yes: true,
+  });
   test.each([
     ['after three ways back, warmed, and tested', 3, warmed(20, 5), tested('gas', 6), 'to a reason'],
     ['tested as it was warmed', 3, warmed(20, 5), tested('gas', 5), 'to a reason'],

@@ -1,122 +1,73 @@
-import { HOUR } from '../../src/domain/calendar';
-import { RULES } from '../../src/domain/gates/passing';
-import type { Gravity } from '../../src/domain/gravity';
-import { standing } from '../../src/domain/reading';
-import type { Celsius, Instant } from '../../src/domain/unit';
-import { finishOf } from '../../src/procedure/limits';
-import { isPhase, type Gate, type Place } from '../../src/procedure/phase';
-import { REMEDIES } from '../../src/workflow/remedies';
+import { HOUR, MINUTE, onDay, type Moment } from '../../src/domain/calendar';
+import type { Instant } from '../../src/domain/unit';
+import { clearingAct, judge } from '../../src/procedure/judge';
+import { asOf } from '../../src/procedure/facts';
+import { isPhase, type Gate } from '../../src/procedure/phase';
+import { remediesFor } from '../../src/workflow/remedies';
 import type { Maker } from '../story/maker';
+import type { Depth } from './explore';
+import { liberties } from './liberties';
+import { otherAnswers } from './other-answers';
+import { evening, mustReadings, readingMoves, strikes } from './readings';
 
-/** One thing that a maker may do next: some hours pass, then something is reported. */
-export type Move = { name: string; hours: number; deed: (maker: Maker) => void; corrects?: boolean };
-
-type ReadingMove = {
+/** One thing that a maker may do next: time passes, then something is reported. */
+export type Move = {
   name: string;
-  above: number;
-  wine?: number;
-  degassed?: boolean;
-  hoursAgo?: number;
-  rare?: true;
+  at: Instant;
+  deed: (maker: Maker) => void;
+  corrects?: boolean;
+  isLiberty?: boolean;
 };
 
-/** Readings that between them make every clause of the dryness and stillness gates true and false. */
-const READINGS: ReadingMove[] = [
-  { name: 'dry', above: -20 },
-  { name: 'dry, a shade lower', above: -28 },
-  { name: 'dry, clearly lower', above: -40, rare: true },
-  { name: 'above the limit', above: 30 },
-  { name: 'dry in cold wine', above: -20, wine: 14 },
-  { name: 'dry with gas', above: -20, degassed: false, rare: true },
-  { name: 'dry, told late', above: -20, hoursAgo: 20 },
-];
+const now = ({ now: { at } }: Maker, name: string, deed: Move['deed']): Move => ({ name, at, deed });
 
-/** How long after the last event a reading comes: within a day of another, and two days after. */
-const WAITS: Record<string, readonly number[]> = { dry: [25, 49] };
-const USUAL_WAIT = [49];
-
-const reading = (maker: Maker, { above, wine = 22, degassed = true, hoursAgo = 0 }: ReadingMove): void => {
-  const act = maker.act?.kind === 'reading' ? { act: maker.act.id } : {};
-  maker.read({
-    ...act,
-    reading: (finishOf(maker.sheet).limit + above) as Gravity,
-    sampleCelsius: 20 as Celsius,
-    wineCelsius: wine as Celsius,
-    degassed,
-    ...(hoursAgo > 0
-      ? { takenAt: Math.max(maker.now.at - hoursAgo * HOUR, maker.facts.begun.at) as Instant }
-      : {}),
+const answers = (maker: Maker): Move =>
+  now(maker, `answers ${maker.act?.id ?? ''}`, (of) => {
+    of.answer();
   });
-};
 
-const READ_AT: ReadonlySet<Place> = new Set<Place>([
-  'ferment',
-  'proving dry',
-  'stabilise',
-  'proving still',
-  'bottle',
-]);
-/** Ways back that one path takes. */
-const MOST_RETURNS = 1;
-
-const readingMoves = (maker: Maker, thorough: boolean): Move[] =>
-  READINGS.filter(({ rare }) => thorough || rare !== true).flatMap((told) =>
-    (WAITS[told.name] ?? USUAL_WAIT).map((hours) => ({
-      name: `${String(hours)} h later reads ${told.name}`,
-      hours,
-      deed: () => {
-        reading(maker, told);
-      },
-    })),
-  );
-
-const answer: Move = {
-  name: 'answers the act',
-  hours: 0,
-  deed: (maker) => {
-    maker.answer();
-  },
-};
-
-const judging = (what: 'gas' | 'clear' | 'rush' | 'foam', yes: boolean, hours = 0): Move => ({
+const finds = (what: 'gas' | 'clear' | 'rush' | 'foam', yes: boolean, at: Instant): Move => ({
   name: `finds ${what}: ${yes ? 'yes' : 'no'}`,
-  hours,
-  deed: (maker) => {
-    maker.judge(what, yes, maker.act?.kind === 'judge' ? maker.act.id : undefined);
+  at,
+  deed: (of) => {
+    of.judge(what, yes, of.act?.kind === 'judge' ? of.act.id : undefined);
   },
 });
 
-const passing = (hours: number): Move => ({
-  name: `${String(hours)} h later goes on`,
-  hours,
-  deed: (maker) => {
-    maker.report({
-      type: 'gate passed',
-      how: 'touch',
-      gate: maker.place as Gate,
-      rules: RULES,
-      readings: [],
-    });
+/** Days on which nothing is done, noticed by the next thing that is said. */
+const lingers = ({ now: { at } }: Maker, days: number): Move => ({
+  name: `lets ${String(days)} days go by`,
+  at: (at + days * 24 * HOUR) as Instant,
+  deed: (of) => {
+    of.report({ type: 'noted', how: 'touch', text: 'back at it' });
   },
 });
 
-const sentBack = (gate: Gate, clause: string): Move => ({
-  name: `is sent back: ${clause}`,
-  hours: 0,
-  deed: (maker) => {
-    maker.report({ type: 'sent back', how: 'touch', gate, clause });
+/** What may be done with the act that waits. */
+function atAct(maker: Maker, { thorough }: Depth): Move[] {
+  const { act, place } = maker;
+  if (act?.kind === 'judge' && act.what !== 'closures') {
+    const due = Math.max(act.due ?? 0, maker.now.at) as Instant;
+    const early = act.what === 'clear' && due > evening(maker, 1) ? [evening(maker, 1)] : [];
+    return [due, ...early].flatMap((at) => [
+      finds(act.what as 'clear', true, at),
+      finds(act.what as 'clear', false, at),
+    ]);
+  }
+  if (act?.kind === 'reading' && place === 'mix') return mustReadings(maker);
+  if (act?.kind === 'reading' && place !== 'top up') return readingMoves(maker, thorough);
+  const sealed = act?.sealed ? [lingers(maker, 4), ...readingMoves(maker, thorough)] : [];
+  return [answers(maker), ...otherAnswers(maker).map(({ name, deed }) => now(maker, name, deed)), ...sealed];
+}
+
+/** A minute later: the reading that called for it was taken before it. */
+const sentBack = ({ now: { at } }: Maker, gate: Gate, clause: string): Move => ({
+  name: `is sent back from ${gate}: ${clause}`,
+  at: (at + MINUTE) as Instant,
+  deed: (of) => {
+    of.report({ type: 'sent back', how: 'touch', gate, clause });
   },
 });
-
-const strikes = (maker: Maker): Move[] =>
-  standing(maker.facts.readings).map(({ entry }) => ({
-    name: `strikes reading ${String(entry)}`,
-    hours: 0,
-    corrects: true,
-    deed: () => {
-      maker.report({ type: 'reading struck', how: 'touch', entry, reason: 'misread it' });
-    },
-  }));
 
 /** What is judged at which gate. */
 const JUDGED: Partial<Record<Gate, readonly ('gas' | 'clear')[]>> = {
@@ -125,33 +76,60 @@ const JUDGED: Partial<Record<Gate, readonly ('gas' | 'clear')[]>> = {
   'proving still': ['gas'],
 };
 
-/** Everything that is worth doing where the batch stands. */
-export function movesAt(maker: Maker, thorough: boolean): Move[] {
-  const { place, act, facts } = maker;
-  const reads = READ_AT.has(place) ? readingMoves(maker, thorough) : [];
-  const late: Move = {
-    name: 'waits four days, then answers',
-    hours: 96,
-    deed: (of) => {
-      of.answer();
-    },
-  };
-  if (isPhase(place)) {
-    if (act?.kind === 'judge' && act.what !== 'closures')
-      return [judging(act.what, true, 24), judging(act.what, false, 24), ...strikes(maker)];
-    if (act?.kind === 'reading' && place === 'ferment') return [...reads, ...strikes(maker)];
-    return [answer, ...(act?.sealed ? [late, ...reads] : []), ...strikes(maker)];
-  }
-  const gate = place as Gate;
-  const judged = JUDGED[gate] ?? [];
+/** Ways back without which there is no way on: they are always taken. */
+const CALLED_FOR: ReadonlySet<string> = new Set([
+  'no-baseline',
+  'dryness-in-doubt',
+  'under-stirred',
+  'no-start-reading',
+  'start-outside',
+]);
+
+/** What may be done at a gate: look, wait for its day, pass it, or take a way back while a path may take one more. */
+function atGate(maker: Maker, gate: Gate, { returns, thorough }: Depth): Move[] {
+  const at = gate === 'proving clear' ? evening(maker, 1) : maker.now.at;
+  const looks = (JUDGED[gate] ?? []).flatMap((what) => [finds(what, true, at), finds(what, false, at)]);
+  const verdict = judge(gate, maker.sheet, asOf(maker.facts, maker.now));
+  const failed = verdict.open ? [] : [verdict.because, ...verdict.also];
+  const chosen = maker.facts.returns.filter(({ clause }) => !CALLED_FOR.has(clause)).length;
+  const back = remediesFor(gate, failed).filter(({ clause }) => CALLED_FOR.has(clause) || chosen < returns);
   return [
-    passing(0),
-    passing(24 * 40),
-    ...reads,
-    ...judged.flatMap((what) => [judging(what, true, 24), judging(what, false, 24)]),
-    ...REMEDIES.filter((remedy) => remedy.gate === gate && facts.returns.length < MOST_RETURNS).map(
-      ({ clause }) => sentBack(gate, clause),
-    ),
-    ...strikes(maker),
+    now(maker, `passes ${gate}`, (of) => {
+      of.pass(gate);
+    }),
+    ...itsDay(maker, gate),
+    ...(gate === 'proving mixed' ? [] : readingMoves(maker, thorough)),
+    ...looks,
+    ...back.map(({ clause }) => sentBack(maker, gate, clause)),
+  ];
+}
+
+/** Passing a gate on the day that its sheet names, where that is still to come. */
+function itsDay({ facts, sheet }: Maker, gate: Gate): Move[] {
+  const days: Partial<Record<Gate, [since: Moment | undefined, days: number]>> = {
+    'proving dry': [facts.pitched, sheet.dry.minimumDays],
+    'proving clear': [facts.done[clearingAct(facts)], sheet.clearingDays],
+  };
+  const [since, count] = days[gate] ?? [undefined, 0];
+  const day = since && onDay(since, count, facts.freeHour);
+  if (day === undefined || day <= facts.now.at) return [];
+  return [
+    {
+      name: `waits for its day and passes ${gate}`,
+      at: day,
+      deed: (of) => {
+        of.pass(gate);
+      },
+    },
+  ];
+}
+
+/** Everything that is worth doing where the batch stands. */
+export function movesAt(maker: Maker, depth: Depth): Move[] {
+  const { place } = maker;
+  return [
+    ...(isPhase(place) ? atAct(maker, depth) : atGate(maker, place as Gate, depth)),
+    ...(depth.corrections > 0 ? strikes(maker) : []),
+    ...(depth.liberties > 0 ? liberties(maker) : []),
   ];
 }

@@ -17,7 +17,7 @@ export const boxComplete = ({ missing, instrument, brim, batch }: Box): Verdict 
     missing === undefined && { code: 'box-not-checked' },
     missing !== undefined && missing.length > 0 && { code: 'sachets-missing', missing },
     !instrument && { code: 'hydrometer-not-checked' },
-    brim !== undefined && roomIn(brim, batch) === 'too-small' && { code: 'vessel-too-small', brim, batch },
+    brim !== undefined && isTooSmall(brim, batch) && { code: 'vessel-too-small', brim, batch },
   ]);
 
 /** The least brim that the sum takes: as much too small as any below it. */
@@ -29,6 +29,9 @@ const roomIn = (brim: Litres, batch: Litres): FoamRoom['code'] =>
     brimLitres: Math.max(LEAST_BRIM, Math.round((brim / batch) * 1e6) / 1e6),
     batchLitres: 1,
   }).code;
+
+/** Whether the batch would foam out of this vessel, however much water is held back. */
+export const isTooSmall = (brim: Litres, batch: Litres): boolean => roomIn(brim, batch) === 'too-small';
 
 /** Whether foam may reach the lid of this vessel, though the batch fits: hose, tray, and some of the water held back. */
 export const isTight = (brim: Litres, batch: Litres): boolean => roomIn(brim, batch) !== 'enough';

@@ -16,6 +16,7 @@ const paceOf = (told: Told[]): Pace =>
 
 test.each<[story: string, readings: Told[], pace: Pace]>([
   ['nobody has read it', [], { code: 'unread' }],
+  ['it was read once', [{ gravity: 10100, hours: 0 }], { code: 'going', perDay: 0 as Gravity }],
   ['it is at the limit', [{ gravity: 9960, hours: 0 }], { code: 'dry' }],
   [
     'it falls by 0.010 a day',

@@ -108,6 +108,7 @@ describe('fermentation is finished', () => {
       'too-few-readings',
       'too-soon',
     ]);
+    expect(codesOf(judged([r(28, 9950), r(48, 9942)]))).toEqual(['too-few-readings']);
     expect(codesOf(judged([r(0, 9940), r(48, 9940, { degassed: false, wine: 18 })]))).toEqual([
       'sample-gassy',
       'too-few-readings',

@@ -1,0 +1,125 @@
+import { HOUR } from '../../src/domain/calendar';
+import { countedReadings, mayCount } from '../../src/domain/gates/counted-readings';
+import type { Finish } from '../../src/domain/gates/finish';
+import { standing, type Reading } from '../../src/domain/reading';
+import { isIn, type Facts } from '../../src/procedure/facts';
+import { judge } from '../../src/procedure/judge';
+import type { KitSheet } from '../../src/procedure/kit-sheet';
+import { finishOf } from '../../src/procedure/limits';
+import type { Place } from '../../src/procedure/phase';
+import { readingsOfFerment } from '../../src/procedure/selections';
+import type { Maker } from '../story/maker';
+
+/** Every list that striking one of a list's readings leaves, and the list itself. */
+const withOneLess = (readings: readonly Reading[]): Reading[][] =>
+  readings.map((struck) => readings.filter((each) => each !== struck));
+
+/** The readings that any clause of the dryness gate can still look at, whichever are struck from here on. */
+function needed(eligible: readonly Reading[], finish: Finish, left: number): Reading[] {
+  const counted = countedReadings(eligible, finish);
+  return left === 0
+    ? counted
+    : [...counted, ...withOneLess(eligible).flatMap((less) => needed(less, finish, left - 1))];
+}
+
+/** Further back than any clause looks, with corrections and with readings that were told late. */
+const AS_FAR_BACK = 10;
+
+function lookedAt(readings: readonly Reading[], sheet: KitSheet, left: number): Reading[] {
+  const finish = finishOf(sheet);
+  const eligible = standing(readings).filter((reading) => mayCount(reading, finish));
+  return standing([...new Set(needed(eligible.slice(-AS_FAR_BACK), finish, left))]);
+}
+
+const LONGEST_GAP = 48;
+
+/** The readings that count, each with its distance to the next as far as a clause can tell it. */
+export function readingsThatCount({ sheet, facts, place }: Maker, left: number): unknown {
+  const { limit } = finishOf(sheet);
+  const passing = PROVEN.has(place) && left > 0 ? facts.passed['proving dry'] : undefined;
+  const told = lookedAt(readingsOfFerment(facts), sheet, left).map((reading, index, all) => [
+    reading.gravity > limit ? 'high' : reading.gravity - limit,
+    Math.min(hoursBetween(reading.takenAt, all[index + 1]?.takenAt ?? facts.now.at), LONGEST_GAP),
+    reading.backDated,
+    passing && [passing.readings.includes(reading.entry), reading.takenAt > passing.at],
+  ]);
+  return [told, PROVEN.has(place) && freshness(sheet, facts, left), inDoubt(place, facts)];
+}
+
+/** Behind the gate what it was passed on still matters; at the gate it is about to be passed anew. */
+const PROVEN: ReadonlySet<Place> = new Set<Place>(['rack', 'stabilise']);
+const STALE_HOURS = 73;
+
+const hoursBetween = (from: number, to: number): number => Math.round((to - from) / HOUR);
+
+/** Hours begun: a minute past three days is stale, and three days are not. */
+const hoursBegun = (from: number, to: number): number => Math.ceil((to - from) / HOUR);
+
+/** How fresh the proof is: since the gate, or since the last sound reading after it; and what went in since. */
+function freshness(sheet: KitSheet, facts: Facts, left: number): unknown {
+  const passing = facts.passed['proving dry'];
+  if (!passing) return undefined;
+  const fresh = standing(facts.readings).filter(
+    (reading) => !reading.backDated && reading.takenAt > passing.at && mayCount(reading, finishOf(sheet)),
+  );
+  const since = fresh.map(({ takenAt }) => Math.min(hoursBegun(takenAt, facts.now.at), STALE_HOURS));
+  return [
+    since.slice(-1 - left),
+    Math.min(hoursBegun(passing.at, facts.now.at), STALE_HOURS),
+    facts.additions.filter(({ at }) => at > passing.at).map(({ sachet }) => sachet),
+  ];
+}
+
+const inDoubt = (place: Place, { passed, struckAt }: Facts): boolean =>
+  PROVEN.has(place) && passed['proving dry']?.readings.some((entry) => entry in struckAt) === true;
+
+const known = new WeakMap<readonly Reading[], Map<string, unknown>>();
+
+/** Where the wine rests on a baseline: until then a doubt is answered by the week's rest that is still to come. */
+export const AT_REST: ReadonlySet<Place> = new Set<Place>([
+  'clear',
+  'proving clear',
+  'proving still',
+  'bottle',
+]);
+
+/**
+ * Beyond the stabilisers no reading of the ferment is taken any more. What the old ones still say is whether the wine is
+ * dry, whether that is in doubt, and what either would be if one more of them were struck.
+ */
+export function dryness({ facts, sheet, place }: Maker, left: number): unknown {
+  const rests = AT_REST.has(place);
+  const passedAt = facts.passed['proving dry']?.at;
+  const asked = [left, rests, passedAt, facts.baseline, facts.additions.length].join();
+  const answers = known.get(facts.readings) ?? new Map<string, unknown>();
+  known.set(facts.readings, answers);
+  if (!answers.has(asked)) answers.set(asked, outcomes(sheet, facts, rests, left));
+  return answers.get(asked);
+}
+
+function outcomes(sheet: KitSheet, facts: Facts, rests: boolean, left: number): unknown {
+  const here = verdicts(sheet, facts, rests);
+  if (left === 0) return here;
+  const beyond = standing(readingsOfFerment(facts)).map(({ entry }) =>
+    JSON.stringify(outcomes(sheet, struck(facts, entry), rests, left - 1)),
+  );
+  return [here, [...new Set(beyond)].toSorted()];
+}
+
+const struck = (facts: Facts, entry: number): Facts => ({
+  ...facts,
+  struckAt: { ...facts.struckAt, [entry]: facts.now.at },
+  readings: facts.readings.map((reading) =>
+    reading.entry === entry ? { ...reading, struck: true } : reading,
+  ),
+});
+
+function verdicts(sheet: KitSheet, facts: Facts, rests: boolean): unknown {
+  const still = judge('proving still', sheet, facts);
+  const doubted =
+    rests && !still.open && [still.because, ...still.also].some(({ code }) => code === 'dryness-in-doubt');
+  return [yetToSweeten(sheet, facts) && judge('may sweeten', sheet, facts).open, doubted];
+}
+
+const yetToSweeten = ({ sachets }: KitSheet, facts: Facts): boolean =>
+  sachets.some(({ id, contents }) => contents.includes('sweetening pack') && !isIn(facts, id));
