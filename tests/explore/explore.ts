@@ -46,7 +46,7 @@ type Step = Spent & { maker: Maker; key: string; move: Move };
  * Breadth first through every state that the moves reach from a start, each abstract state once. `rule` is asked at each.
  * Every edge is kept, so that at the end it is known from which states the goal can be reached.
  */
-export class Exploration {
+class Exploration {
   readonly #ids = new Map<string, number>();
   readonly #from: number[] = [-1];
   readonly #by: string[] = ['begins'];

@@ -1,4 +1,5 @@
 import { daysBetween, HOUR, localDay, nextFreeHour } from '../../src/domain/calendar';
+import type { Problem } from '../../src/domain/problem';
 import { answersSince } from '../../src/domain/judgement';
 import { standing } from '../../src/domain/reading';
 import type { Facts } from '../../src/procedure/facts';
@@ -6,6 +7,7 @@ import { clearingAct } from '../../src/procedure/judge';
 import { isPhase, type Place } from '../../src/procedure/phase';
 import { plan } from '../../src/procedure/plan';
 import type { Act } from '../../src/procedure/step';
+import { hasYielded } from '../../src/procedure/yielding';
 import { lastDegassed } from '../../src/procedure/selections';
 import type { Maker } from '../story/maker';
 import { AT_REST, dryness, readingsThatCount } from './dryness';
@@ -14,8 +16,8 @@ import { AT_REST, dryness, readingsThatCount } from './dryness';
 const DRYNESS_OPEN: ReadonlySet<Place> = new Set<Place>(['ferment', 'proving dry', 'rack', 'stabilise']);
 
 /** Hours since something, as far as any clause can tell: beyond the longest that one asks for they are all the same. */
-export const age = (facts: Facts, since: number, atMost: number): number =>
-  Math.min(Math.round((facts.now.at - since) / HOUR), atMost);
+const age = (facts: Facts, since: number, atMost: number): number =>
+  Math.min(Math.floor((facts.now.at - since) / HOUR), atMost);
 
 /**
  * What tells one state from another, for the search: every clause's inputs, with times only as finely as clauses see
@@ -116,7 +118,9 @@ function clearing({ sheet, facts, place }: Maker): unknown {
 }
 
 const choices = (facts: Facts): unknown => [
-  facts.overrides.map(({ question, clause }) => `${question} ${clause}`),
+  facts.overrides
+    .filter(({ question, clause }) => hasYielded(question, clause as Problem['code'], facts))
+    .map(({ question, clause }) => `${question} ${clause}`),
   Object.keys(facts.leftOut),
   facts.sugarTests.map(({ gramsPerLitre }) => gramsPerLitre <= 2),
 ];

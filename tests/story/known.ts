@@ -33,7 +33,7 @@ export const added = (sachet: string, hours: number, ...contents: Contents[]): A
 
 const WEEK = 7 * 24;
 /** When the baseline of a wine at rest was read, in the story's hours; and a week after it. */
-export const BASELINE_AT = 10;
+const BASELINE_AT = 10;
 export const RESTED_AT = BASELINE_AT + WEEK;
 export const AT_REST: Told[] = [...DRY, r(BASELINE_AT, 9940), r(RESTED_AT, 9940)];
 

@@ -42,7 +42,6 @@ export function describe(name, body) {
 
 /** @param {() => unknown} run */
 export const beforeEach = (run) => void before.push(run);
-export const beforeAll = beforeEach;
 
 /** @param {(name: string, ...rest: any[]) => void} one */
 const each =
