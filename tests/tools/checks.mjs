@@ -17,7 +17,7 @@ export async function runChecks() {
   const worker = async () => {
     for (let check = waiting.shift(); check; check = waiting.shift()) {
       const [name, script, ...args] = check;
-      const { ok, output, seconds } = await runModule(script, args, { quiet: true, minutes: 5 });
+      const { ok, output, seconds } = await runModule(script, args, { quiet: true, minutes: 8 });
       counts[ok ? 'passed' : 'failed'] += 1;
       console.log(
         `${ok ? '✓' : '✗'} ${name} (${seconds.toFixed(1)} s)${ok ? '' : `\n${output.trimEnd()}\n`}`,

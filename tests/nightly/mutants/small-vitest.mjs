@@ -43,6 +43,11 @@ export function describe(name, body) {
 /** @param {() => unknown} run */
 export const beforeEach = (run) => void before.push(run);
 
+/** @param {() => unknown} run */
+export function beforeAll(run) {
+  before.push(run);
+}
+
 /** @param {(name: string, ...rest: any[]) => void} one */
 const each =
   (one) =>
