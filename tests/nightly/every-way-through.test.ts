@@ -11,6 +11,14 @@ const GATES_AND_SEALS = [
 const SAMPLING = { followed: 500, compared: 200 };
 
 everyWayThrough(
+  'with one way back',
+  ['ferment', 'finished'],
+  { corrections: 0, liberties: 0, returns: 1, thorough: false },
+  SAMPLING,
+  GATES_AND_SEALS,
+);
+
+everyWayThrough(
   'with one correction and one way back',
   ['ferment', 'finished'],
   { corrections: 1, liberties: 0, returns: 1, thorough: false },

@@ -161,8 +161,8 @@ export class Maker {
           type: 'bottles counted',
           how,
           act: act.id,
-          bottles: 32,
-          closures: 34,
+          bottles: Math.max(32, act.wanted),
+          closures: Math.max(34, act.wanted),
           threaded: this.sheet.bottle.closure === 'screw cap',
         });
       case 'filled':
