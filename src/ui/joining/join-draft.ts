@@ -19,10 +19,12 @@ export type JoinDraft = {
   filled: string;
 };
 
+export const NOTHING_KNOWN: SachetKnown = { is: 'unknown', on: '' };
+
 export const emptyJoin = ({ sachets }: KitSheet): JoinDraft => ({
   since: '',
   reached: undefined,
-  sachets: Object.fromEntries(sachets.map(({ id }) => [id, { is: 'unknown', on: '' }])),
+  sachets: Object.fromEntries(sachets.map(({ id }) => [id, { ...NOTHING_KNOWN }])),
   litres: '',
   filled: '',
 });

@@ -46,7 +46,7 @@ describe('a mishap that wants another look', () => {
     page.later(100 * HOUR);
     await page.press(lookedAgain.well);
     expect(page.reports).toEqual([
-      { type: 'looked again', how: 'touch', entry: expect.any(Number), well: true },
+      { type: 'looked again', how: 'touch', entry: expect.any(Number) as number, well: true },
     ]);
     expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
   });
