@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { at, how, refused, said } from '../../tests/story/refused';
+import { at, hedge, how, refused, said } from '../../tests/story/refused';
 import type { Gravity } from '../domain/gravity';
 import type { Celsius, Instant } from '../domain/unit';
 import type { Place } from '../procedure/phase';
-import type { Report } from './batch-event';
+import type { BatchEvent, Report } from './batch-event';
+import { refusal } from './refusal';
 
 describe('a reading', () => {
   const read = (reading: number, rest: Partial<Extract<Report, { type: 'reading taken' }>> = {}): Report => ({
@@ -35,6 +36,18 @@ describe('a reading', () => {
     ['of sweetened wine, far from the ones before that', 'clear', read(10_050), 'reading-went-up'],
     ['of sweetened wine, before its first', 'top up', read(10_050), 'taken'],
   ])('%s, at %s', (_, place, report, code) => expect(said(at(place), report)).toBe(code));
+
+  test('is taken where an act asks for it, though nobody told the guide of a must', () => {
+    const maker = at('ferment');
+    while (maker.act?.kind !== 'reading') maker.answer();
+    const { act, now, facts } = maker;
+    const done = Object.fromEntries(Object.entries(facts.done).filter(([id]) => id !== 'fill to mark 1'));
+    const asked = [{ act: act.id }, {}].map((of) => {
+      const event = { ...read(9940, { confirmed: true, ...of }), ...now } as BatchEvent;
+      return refusal({ sheet: hedge, place: 'ferment', facts: { ...facts, done } }, event)?.code;
+    });
+    expect(asked).toEqual([undefined, 'not-this-act']);
+  });
 
   test('at the very moment of the yeast is one of the wine', () => {
     const maker = at('pitch');

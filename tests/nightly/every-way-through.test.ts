@@ -27,9 +27,17 @@ everyWayThrough(
 );
 
 everyWayThrough(
-  'with every reading, one liberty and two ways back',
+  'with one liberty and one way back',
   ['ferment', 'finished'],
-  { corrections: 0, liberties: 1, returns: 2, thorough: true },
+  { corrections: 0, liberties: 1, returns: 1, thorough: false },
+  SAMPLING,
+  GATES_AND_SEALS,
+);
+
+everyWayThrough(
+  'with every reading and two ways back',
+  ['ferment', 'finished'],
+  { corrections: 0, liberties: 0, returns: 2, thorough: true },
   SAMPLING,
   GATES_AND_SEALS,
 );

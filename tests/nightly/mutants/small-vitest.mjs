@@ -41,7 +41,9 @@ export function describe(name, body) {
 }
 
 /** @param {() => unknown} run */
-export const beforeEach = (run) => void before.push(run);
+export function beforeEach(run) {
+  before.push(run);
+}
 
 /** @param {() => unknown} run */
 export function beforeAll(run) {
