@@ -9,6 +9,22 @@ export type Told = {
   degassed?: boolean;
 };
 
+/** How many records the app's own storage holds: each event of a journal is one. Runs in the page. */
+const howMuchIsKept = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const opening = indexedDB.open('fallbright');
+    opening.onerror = () => {
+      reject(new Error('the storage did not open'));
+    };
+    opening.onsuccess = () => {
+      const counting = opening.result.transaction('kept').objectStore('kept').count();
+      counting.onsuccess = () => {
+        opening.result.close();
+        resolve(counting.result);
+      };
+    };
+  });
+
 /** A maker at the bench, through the real screens: what is typed and pressed, nothing else. */
 export class BenchPage {
   constructor(readonly page: Page) {}
@@ -47,18 +63,21 @@ export class BenchPage {
     await expect(this.pad(/^ready to continue/)).toHaveCount(0);
   }
 
-  /** How many acts and answers the batch holds: it grows when something has counted. */
-  private where(): Promise<string> {
-    return this.page.locator('main').innerText();
+  /** What an answer leads to: it is kept on the device, and then something else is on the screen. */
+  private async counts(answer: () => Promise<void>): Promise<void> {
+    const screen = () => this.page.locator('main').innerText();
+    const kept = await this.page.evaluate(howMuchIsKept);
+    const before = await screen();
+    await answer();
+    await expect.poll(() => this.page.evaluate(howMuchIsKept)).toBeGreaterThan(kept);
+    await expect.poll(screen).not.toBe(before);
   }
 
   /** The act on the screen, by its heading, and what answers it; then the next one is there. */
   async act(heading: RegExp, answer: () => Promise<void> = () => this.press(/^that is done/)): Promise<void> {
     await this.heed();
     await expect(this.heading).toHaveText(heading);
-    const before = await this.where();
-    await answer();
-    await expect.poll(() => this.where()).not.toBe(before);
+    await this.counts(answer);
   }
 
   async sachet(printed: string): Promise<void> {
@@ -143,10 +162,10 @@ export class BenchPage {
 
   private async judge(test: RegExp, answer: RegExp): Promise<void> {
     await expect(this.pad(test).or(this.pad(answer)).first()).toBeEnabled();
-    const before = await this.where();
-    if ((await this.pad(answer).count()) === 0) await this.press(test);
-    await this.press(answer);
-    await expect.poll(() => this.where()).not.toBe(before);
+    await this.counts(async () => {
+      if ((await this.pad(answer).count()) === 0) await this.press(test);
+      await this.press(answer);
+    });
   }
 
   /** At a gate: a reading more, and the question that a doubtful one raises. */

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import type { BenchPage } from './bench';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
-import { spokenOn, withVoice } from './spoken';
+import { spokenOn } from './spoken';
 
 test.use({ timezoneId: 'UTC' });
 
@@ -85,7 +85,6 @@ test('stabilising, stirring out the gas, sweetening and fining, by keys alone an
   page,
 }) => {
   test.setTimeout(180_000);
-  await withVoice(page);
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('stabilise'));
   const pedal = new Pedal(page, bench);
   await pedal.types(/Draw off/, '20');

@@ -1,4 +1,5 @@
 import { test as base, expect, type BrowserContext } from '@playwright/test';
+import { madeUpVoice, noVoice } from './spoken';
 
 /** What no page of ours may do, noted as it happens: complain on the console, break its policy, call elsewhere. */
 function watch(context: BrowserContext, origin: string): string[] {
@@ -16,13 +17,17 @@ function watch(context: BrowserContext, origin: string): string[] {
 }
 
 type Fixtures = {
+  /** What speaks on the device: a voice that is over at once, or none, so that every line is shown as long as it is read. */
+  voice: 'made up' | 'none';
   /** Problems seen so far. A spec that provokes one on purpose empties it; what is left at the end fails it. */
   faults: string[];
 };
 
 export const test = base.extend<Fixtures>({
+  voice: ['made up', { option: true }],
   faults: [
-    async ({ context, baseURL }, use) => {
+    async ({ context, baseURL, voice }, use) => {
+      await context.addInitScript(voice === 'none' ? noVoice : madeUpVoice);
       await context.addInitScript(() => {
         document.addEventListener('securitypolicyviolation', (event) => {
           console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`);

@@ -1,7 +1,6 @@
 import { en } from '../../src/text/en';
 import { BenchPage } from './bench';
 import { expect, test } from './fixtures';
-import { withVoice } from './spoken';
 import { violations } from './violations';
 
 test.use({ timezoneId: 'UTC' });
@@ -10,7 +9,6 @@ const { joining } = en.whatHappened;
 
 test('a batch joined in its ferment is judged by a live reading beside the past ones', async ({ page }) => {
   test.setTimeout(120_000);
-  await withVoice(page);
   await page.clock.install({ time: new Date('2031-05-24T15:00:00Z') });
   await page.goto('/');
   const bench = new BenchPage(page);

@@ -40,15 +40,11 @@ export function madeUpVoice(): void {
   }).observe(document, { subtree: true, childList: true, characterData: true });
 }
 
-export const withVoice = (page: Page): Promise<unknown> => page.addInitScript(madeUpVoice);
-
-/** A device without any voice. */
-export async function withoutVoice(page: Page): Promise<void> {
-  await page.addInitScript(() => {
-    Reflect.deleteProperty(window, 'speechSynthesis');
-    Object.defineProperty(window, 'speechSynthesis', { value: undefined, configurable: true });
-    Reflect.deleteProperty(window, 'speechSynthesis');
-  });
+/** Takes away any voice that the device has. */
+export function noVoice(): void {
+  Reflect.deleteProperty(window, 'speechSynthesis');
+  Object.defineProperty(window, 'speechSynthesis', { value: undefined, configurable: true });
+  Reflect.deleteProperty(window, 'speechSynthesis');
 }
 
 export const spokenOn = (page: Page): Promise<Spoken> => page.evaluate(() => globalThis.spoken);

@@ -5,7 +5,6 @@ import type { Maker } from '../story/maker';
 import type { BenchPage } from './bench';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
-import { withVoice } from './spoken';
 import { violations } from './violations';
 
 test.use({ timezoneId: 'UTC' });
@@ -98,7 +97,6 @@ const SCENES: [where: string, maker: () => Maker, tellings: Telling[]][] = [
 for (const [where, maker, tellings] of SCENES)
   test(`what went wrong ${where} is told by keys, read back, and kept over a reload`, async ({ page }) => {
     test.setTimeout(150_000);
-    await withVoice(page);
     const bench = await broughtIn(page, maker());
     const keys = new Keys(page, bench);
     for (const [mishap, details = {}] of tellings) await keys.tell(mishap, details);
@@ -109,7 +107,6 @@ for (const [where, maker, tellings] of SCENES)
   });
 
 test('the list and a mishap are sound to axe', async ({ page }) => {
-  await withVoice(page);
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('ferment'));
   await bench.press(/^something went wrong/);
   expect(await violations(page)).toEqual([]);

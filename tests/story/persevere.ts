@@ -20,10 +20,16 @@ export function persevere(
     const broken = watch(maker);
     if (broken) return broken;
     if (steps > MOST_STEPS) return `never came to an end, but to ${maker.place}, ${maker.act?.id ?? 'gate'}`;
-    const problem = isPhase(maker.place) ? maker.answer() : passOrWait(maker, maker.place);
+    const problem = isPhase(maker.place) ? answerOrRead(maker) : passOrWait(maker, maker.place);
     if (problem) return `${maker.place}, ${maker.act?.id ?? 'gate'}: ${JSON.stringify(problem)}`;
   }
   return undefined;
+}
+
+/** A sealed act that was left lying until its proof grew stale asks for a reading. */
+function answerOrRead(maker: Maker): Problem | undefined {
+  const problem = maker.answer();
+  return problem && maker.act?.sealed ? maker.read() : problem;
 }
 
 /** What a gate asks for, or its way back, or time and another reading. A baseline that everything later rises above was misread. */
