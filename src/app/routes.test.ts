@@ -14,6 +14,7 @@ describe('an address', () => {
     ['#/batch/k3-9', { screen: 'batch', batch: 'k3-9' }],
     ['#/batch/k3-9/journal', { screen: 'journal', batch: 'k3-9' }],
     ['#/batch/k3-9/sums', { screen: 'sums', batch: 'k3-9' }],
+    ['#/batch/k3-9/labels', { screen: 'labels', batch: 'k3-9' }],
   ];
   test.each(ADDRESSES)('%s names its screen', (address, route) => expect(routeOf(address)).toEqual(route));
 

@@ -2,13 +2,16 @@
 export type Route =
   | { screen: 'opening' }
   | { screen: 'start' }
-  | { screen: 'batch'; batch: string }
-  | { screen: 'journal'; batch: string }
-  | { screen: 'sums'; batch: string }
+  | { screen: BatchScreen; batch: string }
   | { screen: 'settings' }
   | { screen: 'help' }
   | { screen: 'safety' }
   | { screen: 'unknown'; address: string };
+
+/** What can be looked at of one batch: the bench itself, and pages under its address. */
+export type BatchScreen = 'batch' | BatchPage;
+type BatchPage = (typeof BATCH_PAGES)[number];
+const BATCH_PAGES = ['journal', 'sums', 'labels'] as const;
 
 type Plain = 'start' | 'settings' | 'help' | 'safety';
 const PLAIN: readonly Plain[] = ['start', 'settings', 'help', 'safety'];
@@ -19,9 +22,9 @@ export function routeOf(hash: string): Route {
   if (address === '') return { screen: 'opening' };
   const plain = PLAIN.find((screen) => screen === address);
   if (plain) return { screen: plain };
-  const [, batch, page] = /^batch\/([^/]+)(?:\/(journal|sums))?$/.exec(address) ?? [];
-  if (batch === undefined) return { screen: 'unknown', address };
-  return { screen: (page as 'journal' | 'sums' | undefined) ?? 'batch', batch };
+  const [, batch, page] = /^batch\/([^/]+)(?:\/([^/]+))?$/.exec(address) ?? [];
+  const screen = page === undefined ? 'batch' : BATCH_PAGES.find((each) => each === page);
+  return batch !== undefined && screen ? { screen, batch } : { screen: 'unknown', address };
 }
 
 /** The address of a route. */

@@ -16,6 +16,7 @@ import { screens } from './en/screens';
 import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
+import { labels } from './en/labels';
 import { sums } from './en/sums';
 import { tonight } from './en/tonight';
 import { units } from './en/units';
@@ -49,6 +50,7 @@ export const en = {
   sources,
   screens,
   sums,
+  labels,
   bench,
   updates,
   whatHappened,

@@ -36,6 +36,7 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
   const calls = {
     onleave: vi.fn(),
     onjournal: vi.fn(),
+    onlabels: vi.fn(),
     onsafety: vi.fn(),
     onwake: vi.fn(),
     oncopy: vi.fn(() => Promise.resolve(true)),

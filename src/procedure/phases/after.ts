@@ -6,7 +6,7 @@ import type { Act } from '../step';
 
 const UPRIGHT_HOURS = 24;
 const CLOSURE_LOOK_DAYS = [7, 14, 42];
-const FIRST_TASTE_DAYS = 28;
+export const FIRST_TASTE_DAYS = 28;
 
 /** Corks grip while the bottles stand; caps need no standing. */
 export function stand({ bottle }: KitSheet, facts: Facts): Act[] {

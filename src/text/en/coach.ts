@@ -55,8 +55,4 @@ export const coach = {
     low: (by: string) => `In water it shows ${by} too little. That is added to every reading.`,
   },
   asks,
-  right: 'it is right',
-  again: 'read again',
-  kept: 'Then it counts, and the journal says that you were asked.',
-  dropped: 'Then it is not kept. Temperature first, and once more.',
 };

@@ -87,6 +87,11 @@ export const screens = {
     home: 'Go to all batches',
   },
 
+  fetched: {
+    title: 'Not here yet',
+    notFetched: 'This page could not be fetched. Everything else goes on; try again when you are online.',
+  },
+
   trouble: {
     unforeseen:
       'Something in Fallbright tripped. What you recorded is kept; if the screen looks wrong, load the page again.',

@@ -248,7 +248,6 @@ export const sums = {
   lead: 'What your own readings come to, and how sure that is. Nothing here opens a gate.',
   source: 'By',
   gas: 'How much carbon dioxide it gives off in your room is on the',
-  notLoaded: 'The sums could not be fetched. Everything else goes on; try again when you are online.',
   caution: 'Mind',
   units: { percent: '% vol', milligrams: 'mg in each litre', grams: 'g', millimetres: 'mm', brix: '°Brix' },
   holding,

@@ -28,6 +28,7 @@ export type BenchProps = {
   onreport: (report: Report) => Promise<Problem | undefined>;
   onleave: () => void;
   onjournal: () => void;
+  onlabels: () => void;
   hands: HandsFree;
   /** Inside a touch: lets the device sound, and says again what is asked. */
   onwake: () => void;
