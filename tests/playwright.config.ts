@@ -6,18 +6,21 @@ const quiet = ['quic', 'background-networking', 'component-update', 'sync'].map(
   (part) => `--disable-${part}`,
 );
 
+const nightly = process.env['NIGHTLY'] === '1';
+
 /** The port is any free one: the server says which, and Playwright sets the variable from the pattern's group. */
 const port = process.env['FALLBRIGHT_PORT'] ?? '';
 
 export default defineConfig({
   testDir: 'browser',
+  testIgnore: nightly ? [] : '**/nightly/**',
   outputDir: '../test-results/browser',
   fullyParallel: true,
   forbidOnly: Boolean(process.env['CI']),
   workers: 2,
   retries: 0,
   timeout: 30_000,
-  globalTimeout: 9 * 60_000,
+  globalTimeout: (nightly ? 60 : 9) * 60_000,
   reporter: process.env['PLAYWRIGHT_JSON_OUTPUT_FILE'] ? [['list'], ['json']] : 'list',
   use: {
     ...devices['Desktop Chrome'],

@@ -13,9 +13,14 @@ export const page = {
   isStoragePromised: async (): Promise<boolean> =>
     'storage' in navigator && 'persisted' in navigator.storage && (await navigator.storage.persisted()),
 
-  /** Faults that nothing has caught: bugs, told to the maker in one sentence while everything goes on. */
+  /**
+   * Faults that nothing has caught: bugs, told to the maker in one sentence while everything goes on. Where nothing was
+   * thrown the browser only remarks on its own layout, as when a turned screen is measured twice in one frame.
+   */
   onFault: (told: () => void) => {
-    window.addEventListener('error', told);
+    window.addEventListener('error', ({ error }) => {
+      if (error !== undefined && error !== null) told();
+    });
     window.addEventListener('unhandledrejection', told);
   },
 };

@@ -6,8 +6,10 @@ import { writeBatchFile } from '../../src/workflow/batch-file';
 import { BenchPage } from './bench';
 import { expect } from './fixtures';
 
+export type KitId = 'hedge-lantern' | 'chalk-meadow' | 'ember-quay';
+
 /** A careful maker of a built-in kit, in a place without summer time, so that hours are hours. */
-export function makerOf(kit: 'hedge-lantern' | 'chalk-meadow' | 'ember-quay'): Maker {
+export function makerOf(kit: KitId): Maker {
   const sheet = builtInSheets.find(({ id }) => id === kit)!;
   return new Maker(sheet, normalWine(sheet), { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 0 });
 }

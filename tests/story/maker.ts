@@ -184,7 +184,7 @@ export class Maker {
     }
   }
 
-  private litres(act: Extract<Act, { kind: 'litres' }>): Litres {
+  litres(act: Extract<Act, { kind: 'litres' }>): Litres {
     const lees = act.of === 'wine' ? 0.6 : 0;
     return Math.max(0, act.suggested - lees) as Litres;
   }
