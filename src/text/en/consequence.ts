@@ -44,6 +44,13 @@ export const consequence = {
       : `${meant}; this is not more, but the proof that it stays so is missing.`;
   },
 
+  /** The same, drawn. */
+  drawn: {
+    meant: (bar: string) => `what the bottle is meant for: ${bar}`,
+    held: (celsius: string) => `this wine in it, at ${celsius}`,
+    unit: 'bar',
+  },
+
   /** Stabilisers that would be spent in vain; nothing where none are left. */
   wasted: ({ wasted }: Consequence, f: Formats): string | undefined =>
     wasted.length === 0

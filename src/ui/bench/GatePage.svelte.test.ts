@@ -43,6 +43,24 @@ describe('a shut gate', () => {
     expect(getByRole('img', { name: /Number line with 6 readings/ })).toBeInTheDocument();
     expect(getByText(/not counted: the wine was cold/)).toBeInTheDocument();
   });
+
+  test('draws what would be in a bottle beside what it is meant for, and says the same', () => {
+    const { getByRole, getAllByText, getByText } = benchOf(fermenting());
+    const drawn = getByRole('img', { name: /A bottle for still wine is meant for 0\.5 bar/ });
+    expect(getByText('this wine in it, at 30 °C')).toBeInTheDocument();
+    const widths = [...drawn.querySelectorAll('rect.meant, rect.sure')].map((bar) =>
+      Number(bar.getAttribute('width')),
+    );
+    const [meant = 0, at20 = 0, at30 = 0] = widths;
+    expect(at20).toBeGreaterThan(meant);
+    expect(at30).toBeGreaterThan(at20);
+    expect(getAllByText(drawn.getAttribute('aria-label') ?? '')).not.toEqual([]);
+  });
+
+  test('of a dry wine draws nothing of bottles', () => {
+    const { queryByRole } = benchOf(finished());
+    expect(queryByRole('img', { name: /meant for/ })).not.toBeInTheDocument();
+  });
 });
 
 describe('an open gate', () => {
