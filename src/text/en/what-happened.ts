@@ -66,6 +66,7 @@ export const whatHappened = {
     title: 'Look again',
     well: 'all is well',
     notYet: 'not yet',
+    since: (when: string): string => `It is due since ${when}.`,
     on: (when: string, what: string): string => `Look again on ${when}: ${what}.`,
   },
   takeBack: {
