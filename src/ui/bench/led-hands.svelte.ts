@@ -50,6 +50,9 @@ export class LedHands implements HandsFree {
   open = (card: Card | undefined): void => {
     this.#card = card;
   };
+  putAway = (): void => {
+    this.#refused = undefined;
+  };
   tell = (situation: Situation): void => this.#lead.tell(situation);
   draft = (report: GuideReport): void => this.#lead.draft(report);
   stop = (): void => this.#lead.stop();
