@@ -105,6 +105,23 @@ describe('a mishap that wants another look', () => {
   });
 });
 
+test('another look does not come over a clock that runs, nor over time that is up', async () => {
+  const maker = before('stir in sorbate');
+  maker.report({ type: 'mishap told', how: 'touch', mishap: 'stuck bung' });
+  maker.wait(2);
+  const page = benchOf(maker);
+  expect(page.getByText(lookedAgain.title)).toBeInTheDocument();
+  await page.press(/^start the clock/);
+  expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+  await page.press(/^wait a moment/);
+  expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+  await page.press(/^go on now/);
+  page.later(HOUR);
+  expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+  await page.press(/^that is done/);
+  expect(page.getByText(lookedAgain.title)).toBeInTheDocument();
+});
+
 describe('asking for help', () => {
   const asked = async () => {
     const page = afterTheYeast();
@@ -128,11 +145,4 @@ describe('asking for help', () => {
     await page.press(en.digest.copy);
     expect(page.getByText(en.digest.selected)).toBeInTheDocument();
   });
-});
-
-test('someone who was interrupted is told what is done, and what comes now', async () => {
-  const page = benchOf(before('stir in sorbate'));
-  await page.press(/^something went wrong/);
-  await page.press(en.hands.mishap.interrupted);
-  expect(page.captions().join(' ')).toMatch(/Done|done/);
 });
