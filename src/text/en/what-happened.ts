@@ -68,6 +68,7 @@ export const whatHappened = {
   notByVoice: 'This changes what is in the wine, so it is told by a pad or a key, never by voice.',
   lookedAgain: {
     title: 'Look again',
+    about: (what: string): string => `Look again: ${what}.`,
     well: 'all is well',
     notYet: 'not yet',
     since: (when: string): string => `It is due since ${when}.`,

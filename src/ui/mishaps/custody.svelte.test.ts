@@ -96,12 +96,15 @@ describe('a mishap that wants another look', () => {
 
   test('asks on its day, until all is well', async () => {
     const page = spilled();
+    page.later(20 * HOUR);
+    expect(page.queryByText(lookedAgain.about(mishaps['too cold'].title))).not.toBeInTheDocument();
     page.later(100 * HOUR);
+    expect(page.getByText(mishaps['too cold'].look)).toBeInTheDocument();
     await page.press(lookedAgain.well);
     expect(page.reports).toEqual([
       { type: 'looked again', how: 'touch', entry: expect.any(Number) as number, well: true },
     ]);
-    expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+    expect(page.queryByText(lookedAgain.about(mishaps['too cold'].title))).not.toBeInTheDocument();
   });
 });
 
@@ -109,17 +112,19 @@ test('another look does not come over a clock that runs, nor over time that is u
   const maker = before('stir in sorbate');
   maker.report({ type: 'mishap told', how: 'touch', mishap: 'stuck bung' });
   maker.wait(2);
+  const lookAgain = lookedAgain.about(mishaps['stuck bung'].title);
   const page = benchOf(maker);
-  expect(page.getByText(lookedAgain.title)).toBeInTheDocument();
+  expect(page.getByText(lookAgain)).toBeInTheDocument();
+  expect(page.getByText(lookAgain).closest('details')?.open).toBe(false);
   await page.press(/^start the clock/);
-  expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+  expect(page.queryByText(lookAgain)).not.toBeInTheDocument();
   await page.press(/^wait a moment/);
-  expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+  expect(page.queryByText(lookAgain)).not.toBeInTheDocument();
   await page.press(/^go on now/);
   page.later(HOUR);
-  expect(page.queryByText(lookedAgain.title)).not.toBeInTheDocument();
+  expect(page.queryByText(lookAgain)).not.toBeInTheDocument();
   await page.press(/^that is done/);
-  expect(page.getByText(lookedAgain.title)).toBeInTheDocument();
+  expect(page.getByText(lookAgain)).toBeInTheDocument();
 });
 
 describe('asking for help', () => {
