@@ -86,6 +86,13 @@ describe('the house', () => {
         .map((named) => tell(named, 'take the port as an argument; app/ hands in the adapter')),
     ).toEqual([]));
 
+  test('a screen of app/ takes the world from the ports: only main.ts and adapters name an adapter', () =>
+    expect(
+      imports
+        .filter(({ from, to }) => isAdapter(to) && from.path.endsWith('.svelte'))
+        .map((named) => tell(named, 'hand it in by Ports')),
+    ).toEqual([]));
+
   test('has no barrels but the three agreed', () =>
     expect(
       files

@@ -15,6 +15,7 @@ import '../ui/shell/print.css';
 import { orProblem } from '../workflow/or-problem';
 import App from './App.svelte';
 import { ChosenPreferences } from './chosen-preferences.svelte';
+import { copy } from './clipboard.browser';
 import { wallClock } from './clock.browser';
 import { files } from './file.browser';
 import { handsFreeOf } from './hands-free.browser';
@@ -60,6 +61,8 @@ const outside: Ports = {
       ),
   },
   print: page.print,
+  show: page.show,
+  copy,
 };
 
 // The chosen look is known before anything is drawn, so that a dark cellar is not lit up by a pale page.

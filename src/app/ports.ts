@@ -1,5 +1,6 @@
 import { createContext } from 'svelte';
 import type { Moment } from '../domain/calendar';
+import type { Preferences } from '../domain/preferences';
 import type { Words } from '../guide/guide-text';
 import type { HandsFree } from '../ui/bench/hands-free';
 import type { Live, Subscribe } from '../ui/live.svelte';
@@ -40,6 +41,10 @@ export type Ports = {
   /** Whether the browser has promised to keep what is stored, and the one time at which it is asked to. */
   storage: { isPromised: () => Promise<boolean>; askToKeep: () => Promise<void> };
   print: () => void;
+  /** Tells the page itself which look was chosen. */
+  show: (theme: Preferences['theme']) => void;
+  /** Puts a text on the clipboard; whether the device took it. */
+  copy: (text: string) => Promise<boolean>;
 };
 
 export const [ports, handInPorts] = createContext<Ports>();

@@ -4,7 +4,7 @@ import type { GuideContext } from './guide-context';
 import { offered } from './offered';
 import { ownLines } from './own-lines';
 import { questionOf } from './question-of';
-import { recapLines } from './recap';
+import { recapOf } from './recap';
 import type { Situation } from './situation';
 
 /** What a question is answered with: it moves nothing, and what was asked before still stands. */
@@ -26,7 +26,7 @@ const ASIDES: Partial<Record<Command, Aside>> = {
     return next ? [text.guide.notDue(next.words.show, formats.dayAndTime(next.due))] : [];
   },
   'where are we': (situation, context) =>
-    recapLines(situation, questionOf(context), context.at, context.words),
+    Object.values(recapOf(situation, questionOf(context), context.at, context.words)),
   'what can I say': (_, context) => {
     const { guide } = context.words.text;
     const phrases = offered(context).map((each) => guide.commands[each][0] ?? each);

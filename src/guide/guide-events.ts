@@ -51,7 +51,7 @@ export type GuideEvent =
   | { type: 'tick'; at: Instant };
 
 /** A card that the guide asks the screen to open. */
-export type Card = 'reading' | 'mishap';
+export type Card = 'reading' | 'mishap' | 'recap';
 
 /** What the guide gives out. An utterance takes the place of what is still being said. */
 export type GuideOut =

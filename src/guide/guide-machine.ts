@@ -176,6 +176,10 @@ export const guideMachine = guide.createMachine({
     'not due': stage('not due'),
     held: stage('held', {
       tick: { guard: when(guards.ranOutMeanwhile), target: 'time up' },
+      'where are we': [
+        { guard: when(onOffer), actions: [...answerAside, does((context) => show(context, 'recap'))] },
+        unheard,
+      ],
       'go on': [
         {
           guard: offeredAnd((context, event) => reportIn(context, event) !== undefined),

@@ -26,7 +26,7 @@ describe('a mishap wants another look', () => {
   test('when its time has come, and again until all is well', () => {
     const maker = at('ferment');
     maker.report(told('foamed over'));
-    const [look] = looksAgain(maker.facts);
+    const [look] = looksAgain(maker.facts, maker.place);
     expect(look).toEqual({
       entry: maker.facts.entries,
       mishap: 'foamed over',
@@ -34,11 +34,11 @@ describe('a mishap wants another look', () => {
     });
     const { entry } = look!;
     maker.wait(12).report({ type: 'looked again', how: 'touch', entry, well: false });
-    expect(looksAgain(maker.facts)).toEqual([
+    expect(looksAgain(maker.facts, maker.place)).toEqual([
       { entry, mishap: 'foamed over', due: maker.now.at + 12 * HOUR },
     ]);
     maker.wait(12).report({ type: 'looked again', how: 'touch', entry, well: true });
-    expect(looksAgain(maker.facts)).toEqual([]);
+    expect(looksAgain(maker.facts, maker.place)).toEqual([]);
     expect(maker.report({ type: 'looked again', how: 'touch', entry, well: true })?.code).toBe(
       'nothing-to-look-at',
     );

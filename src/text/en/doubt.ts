@@ -1,18 +1,22 @@
 import type { DoubtedGate, DoubtedWhen } from '../../procedure/doubts';
 import { cautions } from './cautions';
 
-type DoubtWords = { says: string; now: readonly string[] };
+/** `brief` is what stays in sight while the rest is folded: what must not be done, or that nothing is lost. */
+type DoubtWords = { brief: string; says: string; now: readonly string[] };
 
 const stages: Record<DoubtedWhen, DoubtWords> = {
   'before the yeast': {
+    brief: 'Stir and read the start again.',
     says: 'The yeast is not in yet, so nothing is lost: the start is simply not known again.',
     now: ['Stir once more by the timer, and read the start gravity before the yeast goes in.'],
   },
   'after the yeast': {
+    brief: 'The wine is not in danger.',
     says: 'The wine is not in danger. How strong it becomes cannot be told any more, nor how fast it goes; when it is finished is judged as before.',
     now: ['Go on with what is shown.', 'Leave the strength off the label, or write “about” before it.'],
   },
   'before stabilising': {
+    brief: 'Keep every sachet closed.',
     says: 'Nothing has gone in yet, so nothing is lost: the question is simply open again.',
     now: [
       'Keep every stabiliser and sweetening sachet closed.',
@@ -21,6 +25,7 @@ const stages: Record<DoubtedWhen, DoubtWords> = {
     ],
   },
   'after stabilising': {
+    brief: 'Do not bottle or sweeten it.',
     says: 'Stabiliser is in the wine, and it does not stop yeast that is at work. The wine may still ferment; in its vessel, under an airlock, it is safe.',
     now: [
       'Do not bottle it, add nothing sweet, and never give a second dose of stabiliser.',
@@ -30,6 +35,7 @@ const stages: Record<DoubtedWhen, DoubtWords> = {
     ],
   },
   'without stabiliser': {
+    brief: 'Do not bottle or sweeten it.',
     says: 'No stabiliser guards this wine, so it may still ferment; in its vessel, under an airlock, it is safe.',
     now: [
       'Do not bottle it, and add nothing sweet.',
@@ -39,6 +45,7 @@ const stages: Record<DoubtedWhen, DoubtWords> = {
     ],
   },
   'before bottling': {
+    brief: 'Fill no bottle.',
     says: 'The wine is not bottled yet, so nothing is lost: the question is simply open again.',
     now: [
       'Fill no bottle. If some are filled already, stand them upright and contained, somewhere cold.',
@@ -47,6 +54,7 @@ const stages: Record<DoubtedWhen, DoubtWords> = {
     ],
   },
   'after bottling': {
+    brief: 'Do not move warm bottles: throw a thick towel over them.',
     says: 'The wine is in closed bottles, and it is not shown that it was finished. Sugar that is left turns into pressure.',
     now: [
       'Do not move warm bottles. Throw a thick towel over them, and protect your eyes.',

@@ -12,6 +12,8 @@ export type MishapWords = {
   now: readonly string[];
   /** When to look again, and for what. */
   again: string;
+  /** What is asked on that day. “All is well” has to be an answer. */
+  look: string;
   /** Where good sources differ, and what the house does. */
   disagree?: string;
   /** Its line in the journal. */

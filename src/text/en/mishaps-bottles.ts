@@ -22,6 +22,7 @@ export const mishapsWithBottles: Record<Extract<Mishap, keyof typeof withBottles
       'Lower than on bottling day: it is fermenting. Open them all, cold, and pour them back; then tell that.',
     ],
     again: 'Every day, before you touch anything: have closures risen?',
+    look: 'With your eyes only, before you touch anything: do all closures sit as they did?',
     disagree:
       'Whether wine that ferments again in its bottles is given both stabilisers a second time, or finishes first: the house lets it finish, and never gives sorbate twice.',
     entry: 'What happened: gas in the bottles.',
@@ -44,6 +45,7 @@ export const mishapsWithBottles: Record<Extract<Mishap, keyof typeof withBottles
       'It does not: the cork was pushed by warmth or by too full a bottle. Draw off a little, and close it anew.',
     ],
     again: 'Every day, with your eyes only.',
+    look: 'With your eyes only: do all closures sit flat, and is every neck dry?',
     entry: 'What happened: closures are rising.',
   },
   'bottle broke': {
@@ -64,6 +66,7 @@ export const mishapsWithBottles: Record<Extract<Mishap, keyof typeof withBottles
       'If it broke over the open vessel, take the wine in it for wine with glass in it.',
     ],
     again: 'In an hour: is every splinter found?',
+    look: 'Is every splinter found?',
     entry: 'What happened: a bottle broke, and its wine was thrown away.',
   },
   'poured back': {
@@ -81,6 +84,7 @@ export const mishapsWithBottles: Record<Extract<Mishap, keyof typeof withBottles
       'Add nothing: stabiliser that is in stays in, and is not given twice.',
     ],
     again: 'Tomorrow: foam, airlock, and a first reading.',
+    look: 'Does it stand under an airlock, and is a first reading taken?',
     entry: 'What happened: the bottles were poured back into a vessel.',
   },
 };

@@ -18,6 +18,7 @@ export const mishapsWhileFermenting: Record<Extract<Mishap, keyof typeof whileFe
       'Stir up nothing and add nothing until it has been warm for a day.',
     ],
     again: 'Tomorrow morning, with the thermometer in the wine.',
+    look: 'A thermometer in the wine, after the night: is it back in its range?',
     entry: 'What happened: it got too cold.',
   },
   'too hot': {
@@ -34,6 +35,7 @@ export const mishapsWhileFermenting: Record<Extract<Mishap, keyof typeof whileFe
       'Before the yeast: wait until the juice is back in its range.',
     ],
     again: 'In half a day: temperature, and foam.',
+    look: 'A thermometer in the wine: is it back in its range?',
     entry: 'What happened: it got too hot.',
   },
   'yeast not started': {
@@ -49,6 +51,7 @@ export const mishapsWhileFermenting: Record<Extract<Mishap, keyof typeof whileFe
       'If stabiliser went in by mistake, tell that first.',
     ],
     again: 'In half a day, for foam.',
+    look: 'Is there foam, or a ring of it?',
     disagree:
       'Sprinkled dry, or woken in warm water first: shops say the one, science bulletins the other. Both work; for a late start the house wakes it first.',
     entry: 'What happened: the yeast had not started.',
@@ -65,6 +68,7 @@ export const mishapsWhileFermenting: Record<Extract<Mishap, keyof typeof whileFe
       'The empty wrapper goes to the others.',
     ],
     again: 'Tomorrow, for foam.',
+    look: 'Is there foam from the new yeast?',
     entry: 'What happened: fresh yeast went in, and the days count from it.',
   },
   'moved too early': {
@@ -83,6 +87,7 @@ export const mishapsWhileFermenting: Record<Extract<Mishap, keyof typeof whileFe
       'Measure what arrived, when the guide asks.',
     ],
     again: 'Tomorrow, for foam in the neck; then by readings.',
+    look: 'Does the foam stay below the neck?',
     entry: 'What happened: it was moved too early.',
   },
   holiday: {
@@ -98,6 +103,7 @@ export const mishapsWhileFermenting: Record<Extract<Mishap, keyof typeof whileFe
       'Begin nothing that has to be ended the same day.',
     ],
     again: 'On your return: airlock, level, temperature; then the gate that is open is asked again.',
+    look: 'Are airlock, level and temperature as they should be?',
     entry: 'What happened: the work has to wait for an absence.',
   },
 };

@@ -21,6 +21,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Add nothing to make up for it.',
     ],
     again: 'Look for foam tomorrow; with stabiliser in, allow three days before you call it slow.',
+    look: 'Foam while it ferments, a calm surface after that: is it so?',
     disagree:
       'Some say that juice with sorbate in it is lost; others have seen a strong, foaming starter take hold after some days. The house tries the starter: it costs one sachet of yeast.',
     entry: 'What happened: the wrong sachet went in.',
@@ -44,6 +45,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
     ],
     again:
       'Read tomorrow, and then every two or three days. No fall in three warm days means stuck: take the help that is shown then.',
+    look: 'Take a reading: has the gravity gone on falling?',
     disagree:
       'Whether a wine that ferments again should get both stabilisers a second time: one hobby page says so, while the theory is to let it finish and to stabilise once. The house never gives sorbate twice. For sulphite, ask a shop for a free-sulphite test before bottling.',
     entry: 'What happened: a stabiliser went in before dryness was proven.',
@@ -63,6 +65,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Add no stabiliser to save the sweetness. It cannot.',
     ],
     again: 'Look at the foam tomorrow. Dryness is proven anew, with readings from after the pack.',
+    look: 'Is there room above the foam, and does the airlock work?',
     entry: 'What happened: the sweetening pack went in before its turn.',
   },
   'one of a pair': {
@@ -80,6 +83,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'If it is lost, get the same, or leave out both from now on and do not sweeten.',
     ],
     again: 'Tomorrow: it should be in within days, not weeks.',
+    look: 'Is the missing one in, or at hand for its turn?',
     disagree:
       'Some makers leave sorbate out of a dry wine altogether, for fear of that smell; others always add it. The house follows the sheet, and never lets sorbate stand without sulphite.',
     entry: 'What happened: only one of a pair of stabilisers went in.',
@@ -97,6 +101,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Do not give half-doses by eye.',
     ],
     again: 'In three days, with a torch behind the vessel: the upper edge should have begun to sink.',
+    look: 'Hold a torch behind the vessel: has the upper edge begun to sink?',
     disagree:
       'Makers of finings disagree which part comes first: some start with silica, some with the shellfish part. Only your own sachets’ sheet is right for them.',
     entry: 'What happened: the finings went in the wrong way round.',
@@ -113,6 +118,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Give it as the sheet says, then top up, and take a new baseline.',
     ],
     again: 'In three days, with a torch behind the vessel.',
+    look: 'Hold a torch behind the vessel: is it beginning to clear?',
     entry: 'What happened: one of the finings was left out.',
   },
   'forgot bentonite': {
@@ -127,6 +133,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Go on with what is shown.',
     ],
     again: 'When it should be clearing. If it is late, give it time before anything else.',
+    look: 'Is it clearing, or is it still too early for that?',
     disagree:
       'One shop’s answers say that late bentonite curdles with the finings of the end; others use it after fermenting without trouble. The house leaves it out.',
     entry: 'What happened: the bentonite was forgotten, and is left out.',
@@ -143,6 +150,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Add the yeast by its name, and close it. Its days count from now.',
     ],
     again: 'Tomorrow, for foam.',
+    look: 'Is there foam on it?',
     entry: 'What happened: the yeast had been forgotten.',
   },
   'wrapper too many': {
@@ -157,6 +165,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'If it is nowhere else, choose it below: a dose that is in doubt is never given twice.',
     ],
     again: 'Tomorrow, for foam and smell.',
+    look: 'Does it foam and smell as it did before?',
     entry: 'What happened: an empty wrapper too many, so its sachet counts as in.',
   },
   'sachet still full': {
@@ -172,6 +181,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'If the wine is in its bottles already, keep them cold, upright and apart, and drink them first. Pour them back only if you mean to finish the work.',
     ],
     again: 'Tomorrow, when you have read the plan again.',
+    look: 'Does the full sachet lie ready, by its name, for its turn in the plan?',
     entry: 'What happened: a sachet was still full, so it is not in the wine.',
   },
   'sachet lost': {
@@ -189,6 +199,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'If it cannot be had, leave it out with a reason when its turn comes; the rules for what hangs on it then follow.',
     ],
     again: 'In three days: do you have it?',
+    look: 'Do you have the same sachet again?',
     entry: 'What happened: a sachet was lost or spoiled before it went in.',
   },
   'past its date': {
@@ -204,6 +215,7 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Make it all the same, and drink it young.',
     ],
     again: 'Two days after the yeast, for foam.',
+    look: 'Is there foam, two days after the yeast?',
     entry: 'What happened: the kit was past its date.',
   },
 };

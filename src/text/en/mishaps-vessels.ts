@@ -22,6 +22,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Do not add sugar to make up for it without doing the sum; it unbalances the wine.',
     ],
     again: 'In half a day, for foam near the lid.',
+    look: 'Is there room left between the foam and the lid?',
     entry: 'What happened: it was filled too high.',
   },
   'under-filled': {
@@ -37,6 +38,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Give below what stands in the vessel now, so that bottles and doses are counted right.',
     ],
     again: 'Tomorrow: level and foam.',
+    look: 'Does the level stand as you left it, and is there foam?',
     entry: 'What happened: it was filled too low.',
   },
   'gallons confused': {
@@ -52,6 +54,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Write the unit on the vessel’s mark.',
     ],
     again: 'Tomorrow: is the start gravity in the sheet’s range?',
+    look: 'Is the start gravity in the sheet’s range now?',
     entry: 'What happened: US gallons and imperial gallons were mixed up.',
   },
   'foamed over': {
@@ -68,6 +71,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'If you know how much was lost, give it below.',
     ],
     again: 'In half a day, and before you go to bed.',
+    look: 'Is the airlock clean, and the foam below the lid?',
     entry: 'What happened: it foamed over.',
   },
   'wine spilled': {
@@ -83,6 +87,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'A sheet’s whole sachet stays one whole sachet: never split it.',
     ],
     again: 'Tomorrow: is it dry underneath?',
+    look: 'Is it dry underneath?',
     entry: 'What happened: some was spilled or drawn off.',
   },
   'topped up unasked': {
@@ -98,6 +103,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Take a new reading today, gently stirred. It is the baseline from now on.',
     ],
     again: 'Tomorrow: has the level stayed, and does the airlock hold?',
+    look: 'Has the level stayed, and does the airlock hold?',
     entry: 'What happened: something was poured in out of turn.',
   },
   'stuck bung': {
@@ -117,6 +123,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'A bucket’s lid: start at one spot and go round.',
     ],
     again: 'In an hour: is it closed again, with the airlock in?',
+    look: 'Is it closed again, with the airlock in?',
     entry: 'What happened: the bung or the lid was stuck.',
   },
   'silent airlock': {
@@ -131,6 +138,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Press lid and grommet down, and see that the airlock has water.',
     ],
     again: 'Tomorrow, with a reading or a look at the foam.',
+    look: 'Is there foam, or has the gravity fallen?',
     disagree:
       'One old newsgroup answer trusts the airlock. Nearly everybody else does not, and neither does the house.',
     entry: 'What happened: the airlock was silent.',
@@ -149,6 +157,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Fill it once a week from now on.',
     ],
     again: 'Tomorrow, and then every week.',
+    look: 'Does its water still stand at the line?',
     entry: 'What happened: the airlock ran dry.',
   },
   'airlock sucked in': {
@@ -165,6 +174,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'If anything else stood in the airlock, write it down as a note.',
     ],
     again: 'Tomorrow, after the night.',
+    look: 'Did the airlock keep its water through the night?',
     entry: 'What happened: water from the airlock was sucked in.',
   },
   'hydrometer broken': {
@@ -181,6 +191,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'Until then the wine keeps, warm and closed. A bottle weighed full to the brim shows roughly where it is; that is a hint, and passes no gate.',
     ],
     again: 'Tomorrow: is there another one?',
+    look: 'Do you have another one, to be checked in plain water?',
     entry: 'What happened: the hydrometer broke, outside the wine.',
   },
   'hydrometer in the wine': {
@@ -201,6 +212,7 @@ export const mishapsWithVessels: Record<Extract<Mishap, keyof typeof withVessels
       'The guide does not lead this wine into bottles.',
     ],
     again: 'In an hour, when the pieces lie there: all of them, or not?',
+    look: 'Do all its pieces lie outside, and is the vessel closed and marked?',
     entry: 'What happened: the hydrometer broke in the wine. Advised to discard it.',
   },
 };

@@ -18,6 +18,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'Looks from before do not count: it has to be seen clear on two days again.',
     ],
     again: 'Tomorrow, with a torch behind it.',
+    look: 'Hold a torch behind it: is it sinking again?',
     entry: 'What happened: the sediment was stirred up.',
   },
   'rotten eggs': {
@@ -33,6 +34,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'Give no copper salts: the dose that helps and the one that poisons lie close together.',
     ],
     again: 'In three days, by smelling a glass, not the vessel.',
+    look: 'Smell a glass, not the vessel: is it going away?',
     disagree:
       'Some add yeast food at once, others say that it is too late after half the sugar. The house adds nothing that the sheet does not have.',
     entry: 'What happened: a smell of rotten eggs.',
@@ -50,6 +52,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'If it is faint, drink it soon. If it is strong, cook with none of it, and end the batch with that reason.',
     ],
     again: 'In a week, by the same nose: it does not fade, other green smells do.',
+    look: 'The same nose again: has it faded?',
     entry: 'What happened: a smell of geraniums.',
   },
   'struck match': {
@@ -65,6 +68,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'Who reacts to sulphite should not taste it.',
     ],
     again: 'In a week.',
+    look: 'Smell a glass: is it fading?',
     entry: 'What happened: a smell of struck matches.',
   },
   browning: {
@@ -80,6 +84,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'Make sure that the sheet’s sulphite is in, in its turn. Drink this one young.',
     ],
     again: 'In a week, beside the same photograph.',
+    look: 'Beside the same photograph: has the colour stayed?',
     entry: 'What happened: it is turning brown.',
   },
   crystals: {
@@ -96,6 +101,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'Leave them in the vessel or the bottle, and decant.',
     ],
     again: 'In a week, and with every bottle that you open.',
+    look: 'Are they still few, and loose at the bottom?',
     entry: 'What happened: crystals were seen.',
   },
   'film or vinegar': {
@@ -112,6 +118,7 @@ export const mishapsWithTheWine: Record<Extract<Mishap, keyof typeof withTheWine
       'Wash and sanitise everything that touched it; throw away hoses and grommets.',
     ],
     again: 'Tomorrow: has the skin come back?',
+    look: 'Is the surface clean, with no new skin on it?',
     entry: 'What happened: a film, or a smell of vinegar.',
   },
 };

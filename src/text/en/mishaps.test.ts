@@ -14,6 +14,7 @@ describe.each(MISHAP_IDS)('%s', (mishap) => {
     ...(words.cautions ?? []),
     ...words.now,
     words.again,
+    words.look,
   ];
 
   test('says in whole sentences how to tell, what is lost, what is reversible, what to do, and when to look again', () =>
@@ -24,6 +25,11 @@ describe.each(MISHAP_IDS)('%s', (mishap) => {
   test('has two to six things to do', () => {
     expect(words.now.length).toBeGreaterThanOrEqual(2);
     expect(words.now.length).toBeLessThanOrEqual(6);
+  });
+
+  test('asks on its day what can be answered with “all is well”, and speaks of no later day', () => {
+    expect(words.look).toMatch(/\?$/);
+    expect(words.look).not.toMatch(/tomorrow|in an hour|half a day|in (a|three|two)|every day/i);
   });
 
   test('says when to look again as the procedure does', () => {

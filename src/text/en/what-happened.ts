@@ -21,6 +21,9 @@ const changes: Record<Change, string> = {
   'poured back': 'The wine has to be shown to be still anew, before it is bottled again.',
 };
 
+/** The pad that tells of a sachet in the maker's hand. */
+const stillFull = (printed: string): string => `${quoted(printed)} is still full`;
+
 /** The page and the read-back of "What happened?", and the digest that is copied for a helper. */
 export const whatHappened = {
   title: 'What happened?',
@@ -57,6 +60,7 @@ export const whatHappened = {
       `${title}${sachet === undefined ? '' : `: ${quoted(sachet)}`}${litres === undefined ? '' : `, ${litres}`}.`,
       change,
     ].join(' '),
+  stillFull,
   leads: (place: string): string => `From here the batch goes back to ${quoted(place)}.`,
   stays: 'The batch stays where it is.',
   tellIt: 'tell it',
@@ -64,8 +68,10 @@ export const whatHappened = {
   notByVoice: 'This changes what is in the wine, so it is told by a pad or a key, never by voice.',
   lookedAgain: {
     title: 'Look again',
+    about: (what: string): string => `Look again: ${what}.`,
     well: 'all is well',
     notYet: 'not yet',
+    since: (when: string): string => `It is due since ${when}.`,
     on: (when: string, what: string): string => `Look again on ${when}: ${what}.`,
   },
   takeBack: {
@@ -76,11 +82,17 @@ export const whatHappened = {
   wrappers: {
     title: 'The empty wrappers',
     says: (formats: Formats, names: readonly string[]): string =>
-      `${formats.count(names.length)} empty ${names.length === 1 ? 'wrapper' : 'wrappers'} should lie there: ${formats.list(names)}.`,
+      `${formats.count(names.length)} empty ${names.length === 1 ? 'wrapper' : 'wrappers'} should lie there: ${formats.list(names.map(quoted))}. One in the bin counts, if you see it there.`,
     agree: 'that is so',
     differ: 'one too many or too few',
-    which: 'Which ones lie there empty?',
-    tell: 'tell what happened',
+    tooMany: {
+      title: 'One too many? Choose it:',
+      which: (printed: string): string => `${quoted(printed)} is empty too`,
+    },
+    tooFew: {
+      title: 'One too few? Look in the bin first, then choose it:',
+      which: stillFull,
+    },
   },
   joining: {
     open: 'it is running already',

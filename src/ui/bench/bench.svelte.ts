@@ -109,14 +109,25 @@ export class Bench {
 
   /** Opens a page of the maker's own choosing. What was refused before does not belong to it. */
   choose(choice: Choice): void {
-    this.#refused = undefined;
+    this.#putAway();
     this.more = false;
     this.choice = choice;
   }
 
   leaveChoice = (): void => {
-    this.#refused = undefined;
+    this.#putAway();
     this.choice = undefined;
+  };
+
+  #putAway(): void {
+    this.#refused = undefined;
+    this.hands.putAway();
+  }
+
+  /** Back to where the batch stands. A guide that was held goes on from there; no gate is passed by that. */
+  resume = (how: Press): void => {
+    this.leaveChoice();
+    if (this.hands.context.stage === 'held') this.hear('go on', how);
   };
 
   /** Tells the guide what was pressed. What it says about that, the screen shows. */

@@ -24,6 +24,8 @@ export type HandsFree = Presence & {
   readonly card: Card | undefined;
   /** Why the last report was not taken; a doubt is no refusal. */
   readonly refused: Problem | undefined;
+  /** What was not taken belongs to a page that is left. */
+  putAway: () => void;
   open: (card: Card | undefined) => void;
   tell: (situation: Situation) => void;
   hear: (command: Command, how: How) => void;

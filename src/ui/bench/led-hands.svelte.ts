@@ -8,6 +8,10 @@ import type { Situation } from '../../guide/situation';
 import type { Command } from '../../voice/commands';
 import type { HandsFree, Presence } from './hands-free';
 
+/** Cards that lie there while the guide holds still, and no longer. */
+const HOLDING: ReadonlySet<Card | undefined> = new Set<Card | undefined>(['mishap', 'recap']);
+export const isHolding = (card: Card | undefined): boolean => HOLDING.has(card);
+
 /** A guide at work, readable in any component. */
 export class LedHands implements HandsFree {
   readonly #lead: Lead;
@@ -25,7 +29,10 @@ export class LedHands implements HandsFree {
     });
     const { actor } = this.#lead;
     this.#context = $state.raw(actor.getSnapshot().context);
-    actor.subscribe(({ context }) => (this.#context = context));
+    actor.subscribe(({ context }) => {
+      this.#context = context;
+      if (context.stage !== 'held' && isHolding(this.#card)) this.open(undefined);
+    });
   }
 
   get context() {
@@ -50,12 +57,15 @@ export class LedHands implements HandsFree {
   open = (card: Card | undefined): void => {
     this.#card = card;
   };
+  putAway = (): void => {
+    this.#refused = undefined;
+  };
   tell = (situation: Situation): void => this.#lead.tell(situation);
   draft = (report: GuideReport): void => this.#lead.draft(report);
   stop = (): void => this.#lead.stop();
 
   hear = (command: Command, how: How): void => {
-    if (command === 'go on' && this.#card === 'mishap') this.open(undefined);
+    if (command === 'go on' && isHolding(this.#card)) this.open(undefined);
     this.#lead.hear(command, how);
   };
 

@@ -22,7 +22,18 @@ describe('a gate in doubt', () => {
     ['proving still', 'bottle', /Fill no bottle/],
     ['proving dry', 'rest', /Do not move warm bottles/],
   ])('%s, at %s, says what to do now', (gate, place, says) => {
-    expect(struck(gate, place).getByText(says)).toBeInTheDocument();
+    expect(struck(gate, place).getAllByText(says)[0]).toBeInTheDocument();
+  });
+
+  test('is a line, so that the act stays in sight; a tap opens the rest', async () => {
+    const { getByText, user } = struck('proving dry', 'clear');
+    const line = getByText('In doubt: Is fermentation really over?').closest('summary')!;
+    expect(line).toHaveTextContent('Do not bottle or sweeten it.');
+    const folded = line.closest('details')!;
+    expect(folded).toContainElement(getByText(/What stands: 0.994/));
+    expect(folded.open).toBe(false);
+    await user.click(line);
+    expect(folded.open).toBe(true);
   });
 
   test('after bottling leads to the safety card', () =>

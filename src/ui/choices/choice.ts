@@ -5,4 +5,4 @@ import type { Mishap } from '../../procedure/mishap';
 export type Choice =
   | { page: 'in spite of' | 'why not' | 'sugar test' | 'away' | 'help' | 'digest' | 'join' }
   | { page: 'leave out'; sachet: Sachet }
-  | { page: 'mishap'; mishap: Mishap };
+  | { page: 'mishap'; mishap: Mishap; sachet?: string };

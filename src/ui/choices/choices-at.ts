@@ -1,12 +1,11 @@
-import { daysBetween } from '../../domain/calendar';
 import type { Problem } from '../../domain/problem';
 import { canBeLeftOut } from '../../procedure/can-be-left-out';
 import type { Check } from '../../procedure/check';
 import type { Sachet } from '../../procedure/kit-sheet';
-import { isEnd, isGate, type Gate } from '../../procedure/phase';
+import { isEnd, type Gate } from '../../procedure/phase';
 import { mayYield } from '../../workflow/may-yield';
 import type { Bench } from '../bench/bench.svelte';
-import { dueOf } from '../bench/due-of';
+import { isWaiting } from '../bench/is-waiting';
 import type { Offer } from '../bench/offer';
 import type { Choice } from './choice';
 import { paceAt } from './pace-at';
@@ -72,10 +71,4 @@ function leavable({ act, facts, sheet }: Bench): readonly Sachet[] {
         ? act.sachets.filter(({ printed }) => missing.includes(printed))
         : [];
   return asked.filter((sachet) => canBeLeftOut(sheet, facts, sachet));
-}
-
-/** Nothing falls due here today: an act that waits for its day, or a gate that cannot open before tomorrow. */
-function isWaiting({ act, held, now, place }: Bench): boolean {
-  if (isGate(place)) return daysBetween(now, { ...now, at: held?.verdict.earliest ?? now.at }) > 0;
-  return act !== undefined && (dueOf(act) ?? now.at) > now.at;
 }

@@ -24,6 +24,7 @@ function show(maker: Maker, { problem, refusal }: { problem?: Problem; refusal?:
   const asked = {
     onnote: vi.fn((_: string, _how: string) => Promise.resolve(refusal)),
     onplan: vi.fn((_: Absence, _how: string) => Promise.resolve(refusal)),
+    oncopy: vi.fn((_: string) => Promise.resolve(true)),
     onkeep: vi.fn(),
     onremove: vi.fn(() => Promise.resolve(undefined)),
   };
@@ -143,6 +144,33 @@ describe('a note', () => {
     await write();
     expect(screen.getByRole('alert')).toHaveTextContent('There is no room left');
     expect(screen.getByLabelText('Add a note')).toHaveValue('smells of pears');
+  });
+});
+
+describe('asking for help', () => {
+  const digest = () => screen.getByLabelText<HTMLTextAreaElement>(text.digest.says).value;
+  const ended = () => {
+    const maker = fermented();
+    maker.report({ type: 'ended', how: 'touch', end: 'kept unbottled', reason: 'drunk from the jug' });
+    return maker;
+  };
+
+  test.each<[string, () => Maker, RegExp]>([
+    ['is open', fermented, /^Stands at: Ferment, .*, day 5 since the yeast, 23 litres$/m],
+    ['was ended', ended, /^Stands at: Kept unbottled, day 5 since the yeast/m],
+    ['is finished', () => fresh().goTo('finished'), /^Stands at: Finished, day/m],
+  ])('of a batch that %s shows what a helper asks for, and copies it', async (_, batch, standing) => {
+    const { oncopy } = show(batch());
+    await userEvent.click(screen.getByText(text.digest.title));
+    expect(digest()).toMatch(standing);
+    await userEvent.click(screen.getByRole('button', { name: text.digest.copy }));
+    expect(oncopy).toHaveBeenCalledExactlyOnceWith(digest());
+    expect(screen.getByRole('status')).toHaveTextContent(text.digest.copied);
+  });
+
+  test('is not offered on half a journal: its facts would mislead', () => {
+    show(fermented(), { problem: { code: 'journal-gap', entry: 7 } });
+    expect(screen.queryByText(text.digest.title)).toBeNull();
   });
 });
 

@@ -24,6 +24,16 @@ describe('what happened', () => {
       for (const line of [tell, lost, reversible, ...now]) expect(getByText(line)).toBeInTheDocument();
   });
 
+  test('says where telling it leads, once its sachet is chosen', async () => {
+    const page = await whatHappened('take wine temperature 1');
+    await page.press(mishaps['sachet still full'].title);
+    expect(page.queryByText(/The batch (stays|goes back)/)).not.toBeInTheDocument();
+    await page.user.click(page.getByRole('radio', { name: 'Bentonite, first in' }));
+    expect(page.getByText(/The batch stays where it is\./)).toBeInTheDocument();
+    await page.user.click(page.getByRole('radio', { name: 'Metabisulphite' }));
+    expect(page.getByText(/the batch goes back to “Is it finished\?”/)).toBeInTheDocument();
+  });
+
   test('shows first what can hurt someone', async () => {
     const { press, getByText } = await whatHappened();
     await press(mishaps['hydrometer in the wine'].title);
@@ -66,6 +76,40 @@ describe('what happened', () => {
     expect(page.getByLabelText('How many litres?')).toHaveValue('a bucket');
     expect(page.getByLabelText('How many litres?')).toHaveAccessibleDescription(/a bucket/);
   });
+
+  const sweetenedTooEarly = () => {
+    const maker = before('stir in sorbate');
+    maker.report({ type: 'mishap told', how: 'touch', mishap: 'sweetening too early' });
+    return maker.wait(25);
+  };
+
+  test.each([
+    ['forgot bentonite', () => before('stir in sorbate'), 'Bentonite, first in', 'bentonite'],
+    ['sweetening too early', sweetenedTooEarly, 'Fruit sweetening pack', 'sweetening'],
+  ] as const)(
+    '%s, though its sachet is in, leads to one that is still full',
+    async (mishap, maker, name, sachet) => {
+      const page = benchOf(maker());
+      await page.press(/^something went wrong/);
+      await page.press(mishaps[mishap].title);
+      await page.press('tell it');
+      await page.press(/^yes it is/);
+      expect(page.getAllByRole('alert')[0]).toHaveTextContent(`The journal has “${name}” in the wine since`);
+      await page.press(en.whatHappened.stillFull(name));
+      expect(page.heading()).toBe(mishaps['sachet still full'].title);
+      expect(page.queryByRole('alert')).not.toBeInTheDocument();
+      expect(page.getByRole('radio', { name })).toBeChecked();
+      await page.press('tell it');
+      await page.press(/^yes it is/);
+      expect(page.reports.at(-1)).toEqual({
+        type: 'mishap told',
+        how: 'touch',
+        mishap: 'sachet still full',
+        sachet,
+      });
+      expect(page.getByText(en.whatHappened.told)).toBeInTheDocument();
+    },
+  );
 
   test('goes back to the list, and from there to the act', async () => {
     const page = await whatHappened();

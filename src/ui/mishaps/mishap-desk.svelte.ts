@@ -23,9 +23,11 @@ export class MishapDesk {
   constructor(
     readonly bench: Bench,
     readonly mishap: Mishap,
+    /** The sachet that it is known to be about. */
+    known?: string,
   ) {
     const [only, ...others] = this.sachets;
-    if (others.length === 0) this.sachet = only?.id;
+    this.sachet = known ?? (others.length === 0 ? only?.id : undefined);
   }
 
   get #rules() {

@@ -25,8 +25,8 @@ const at = (name: string, place: Place, sheet = lightFruit!) => shelved(name, ne
 
 function show(batches: readonly Shelved[], now: Moment, more: object = {}) {
   const said = { onbringin: vi.fn(), onkeep: vi.fn() };
-  render(OpeningScreen, { batches, now, text, formats, ...said, ...more });
-  return said;
+  const { unmount } = render(OpeningScreen, { batches, now, text, formats, ...said, ...more });
+  return { ...said, unmount };
 }
 const NOW: Moment = { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 120 };
 const cards = () =>
@@ -79,6 +79,29 @@ describe('with batches', () => {
       'Ended',
     ]);
     expect(screen.getAllByRole('article')[2]).toHaveTextContent('Thrown away');
+  });
+
+  test('a mishap that wants another look stands on its batch’s card: its day, and on that day what to look at', () => {
+    const foamed = new Maker(lightFruit!).goTo('ferment');
+    while (foamed.act?.step !== 'read on the way') foamed.answer();
+    foamed.report({ type: 'mishap told', how: 'touch', mishap: 'foamed over' });
+    const { title, look } = text.whatHappened.mishaps['foamed over'];
+    const other = new Maker(lightFruit!).goTo('ferment');
+    while (other.act?.step !== 'read on the way') other.answer();
+    const batches = [shelved('other', other), shelved('foamed', foamed)];
+
+    const { unmount } = show(batches, foamed.now);
+    expect(screen.getAllByRole('article')[0]).toHaveTextContent(
+      /Look again on Monday 5 May, about \d\d:\d\d: It foamed/,
+    );
+    unmount();
+
+    show(batches, { ...foamed.now, at: (foamed.now.at + 13 * HOUR) as Instant });
+    expect(cards()).toEqual(['foamed', 'other']);
+    const [due, untold] = screen.getAllByRole('article');
+    expect(due).toHaveTextContent(`Look again ${title} ${look} It is due since Monday 5 May, about`);
+    expect(due).toHaveTextContent('Next Read the gravity on the way');
+    expect(untold).not.toHaveTextContent('Look again');
   });
 
   test('one whose journal does not follow names the problem, and can be kept as a file', async () => {

@@ -25,6 +25,12 @@ test.each([
   ['a batch that is over', ended(-5), 'ended'],
 ] as const)('%s: %s → %s', (_, batch, urgency) => expect(urgencyOf(batch, NOON)).toBe(urgency));
 
+test('another look that is due comes before what is for later, and after what is late', () => {
+  const looked = { ...act(30), look: at(-2) };
+  const inOrder = [act(-20), looked, act(20), { ...act(30), look: at(25) }, act(28)];
+  expect([3, 1, 4, 0, 2].map((index) => inOrder[index]!).toSorted(byUrgency(NOON))).toEqual(inOrder);
+});
+
 test('batches stand in the order in which they need someone', () => {
   const inOrder = [act(-20), act(-10), act(), act(30), gate(40), ended(-1), ended(-9)];
   expect([3, 6, 1, 4, 0, 5, 2].map((index) => inOrder[index]!).toSorted(byUrgency(NOON))).toEqual(inOrder);
