@@ -3,6 +3,7 @@ import type { Sachet } from '../../procedure/kit-sheet';
 import type { Place } from '../../procedure/phase';
 import type { Act } from '../../procedure/step';
 import type { REMEDIES } from '../../workflow/remedies';
+import { drawing } from './drawing';
 
 /** Pads that only the screen has. The others show the guide's phrases. */
 const pads = {
@@ -163,7 +164,6 @@ export const bench = {
     gassy: 'The gas was not shaken out, so it will be shown but not counted.',
     kept: 'The sample did not go back.',
     earlier: (when: string) => `Taken ${when}.`,
-    picture: 'A hydrometer in its jar: read at the flat of the surface, not at the rim that climbs the glass',
   },
 
   temperature: {
@@ -276,11 +276,5 @@ export const bench = {
     ended: 'This batch has come to its end.',
   },
 
-  drawing: {
-    bucket: (litres: string) => `The fermenting bucket, filled to ${litres}`,
-    carboy: (litres: string) => `The glass vessel, filled to ${litres}`,
-    bottle: { empty: 'Empty bottles', filled: 'Bottles, filled and closed', lying: 'Bottles laid down' },
-    thermometer: 'A thermometer',
-    tub: 'A tub of water with a spoon in it',
-  },
+  drawing,
 };

@@ -1,6 +1,6 @@
 import type { Gravity } from '../../domain/gravity';
 
-/** Part of a hydrometer's scale drawn from `top` to `bottom`: numbers rise towards the top, as on the glass. */
+/** A piece of a gravity scale drawn from `top` to `bottom`: numbers rise towards the top, so that a ferment falls. On a stem it is the other way round (`stem.ts`). */
 export type GravityScale = {
   highest: number;
   lowest: number;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BUCKET, CARBOY, levelIn, outline, type Profile } from './profile';
+import { BUCKET, CARBOY, halfWidthAt, levelIn, outline, type Profile } from './profile';
 
 const CYLINDER: Profile = [
   [0, 10],
@@ -23,6 +23,18 @@ describe('the level of a share of the volume', () => {
 
   test('a wider top takes half the volume above half the height', () =>
     expect(levelIn(BUCKET, 0.5)).toBeGreaterThan(118));
+});
+
+describe('the wall of a cone', () => {
+  test.each([
+    [0, 0],
+    [50, 25],
+    [100, 50],
+  ])('at height %d stands %d from the middle', (height, half) =>
+    expect(halfWidthAt(CONE, height)).toBeCloseTo(half, 10),
+  );
+
+  test('ends at its rim', () => expect(halfWidthAt(CONE, 120)).toBe(50));
 });
 
 test('an outline goes down one side and up the other', () =>

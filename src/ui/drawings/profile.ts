@@ -11,8 +11,10 @@ export const BUCKET: Profile = [
 
 /** A glass carboy: straight walls, a round shoulder, a neck. */
 export const CARBOY: Profile = [
-  [0, 78],
-  [10, 90],
+  [0, 76],
+  [3, 84],
+  [8, 89],
+  [16, 91],
   [150, 92],
   ...Array.from({ length: SHOULDER }, (_, index): [number, number] => {
     const turn = ((index + 1) / SHOULDER) * (Math.PI / 2);
@@ -20,6 +22,24 @@ export const CARBOY: Profile = [
   }),
   [246, 24],
 ];
+
+/** A measuring jug: what the reserve and a sample stand in. */
+export const JUG: Profile = [
+  [0, 46],
+  [6, 52],
+  [140, 58],
+];
+
+/** Brim to wine: a glass vessel is chosen to be nearly full. */
+export const ROOM_IN_GLASS = 1.05;
+
+/** How far the wall stands from the middle at a height. */
+export function halfWidthAt(profile: Profile, height: number): number {
+  const index = profile.findIndex(([top]) => top >= height);
+  const [high, b] = profile.at(index) ?? [0, 0];
+  const [low, a] = profile[Math.max(0, index - 1)] ?? [high, b];
+  return index > 0 ? a + ((b - a) * (height - low)) / (high - low) : b;
+}
 
 /** The height below which a share of the vessel's volume lies, its parts taken as truncated cones. */
 export function levelIn(profile: Profile, share: number): number {
