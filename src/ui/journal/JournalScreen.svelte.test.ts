@@ -1,6 +1,7 @@
 import { render, screen, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
+import { headerFor } from '../../../tests/story/header';
 import { Maker } from '../../../tests/story/maker';
 import type { Gravity } from '../../domain/gravity';
 import { FIRST_PREFERENCES } from '../../domain/preferences';
@@ -9,7 +10,6 @@ import type { Celsius } from '../../domain/unit';
 import { builtInSheets } from '../../procedure/kits';
 import { en as text } from '../../text/en';
 import { formatsFor } from '../../text/formats';
-import { headerOf } from '../../workflow/batch-header';
 import type { Absence } from '../choices/absence';
 import JournalScreen from './JournalScreen.svelte';
 
@@ -17,10 +17,7 @@ const preferences = FIRST_PREFERENCES;
 const formats = formatsFor({ preferences, language: 'en' });
 
 function show(maker: Maker, { problem, refusal }: { problem?: Problem; refusal?: Problem } = {}) {
-  const header = headerOf(
-    { id: 'one', name: 'Shelf two', begun: maker.facts.begun, freeHour: 18, sheet: maker.sheet },
-    maker.snapshot,
-  );
+  const header = headerFor(maker);
   const asked = {
     onnote: vi.fn((_: string, _how: string) => Promise.resolve(refusal)),
     onplan: vi.fn((_: Absence, _how: string) => Promise.resolve(refusal)),

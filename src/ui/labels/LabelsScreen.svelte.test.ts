@@ -1,23 +1,20 @@
 import { render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
+import { headerFor } from '../../../tests/story/header';
 import { Maker } from '../../../tests/story/maker';
 import { FIRST_PREFERENCES } from '../../domain/preferences';
 import { builtInSheets } from '../../procedure/kits';
 import { en as text } from '../../text/en';
 import { formatsFor } from '../../text/formats';
-import { headerOf } from '../../workflow/batch-header';
 import LabelsScreen from './LabelsScreen.svelte';
 
 const hedge = builtInSheets.find(({ id }) => id === 'hedge-lantern')!;
 const words = text.labels;
 
 function show(maker: Maker) {
-  const { facts, sheet, snapshot } = maker;
-  const header = headerOf(
-    { id: 'one', name: 'Shelf two', begun: facts.begun, freeHour: 18, sheet },
-    snapshot,
-  );
+  const { facts } = maker;
+  const header = headerFor(maker);
   const formats = formatsFor({ preferences: FIRST_PREFERENCES, language: 'en', timeZone: 'UTC' });
   const onprint = vi.fn();
   render(LabelsScreen, { props: { header, facts, text, formats, onprint } });

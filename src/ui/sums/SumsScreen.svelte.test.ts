@@ -1,6 +1,7 @@
 import { render, screen } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
+import { headerFor } from '../../../tests/story/header';
 import { Maker } from '../../../tests/story/maker';
 import { FIRST_PREFERENCES, type Preferences } from '../../domain/preferences';
 import type { Celsius } from '../../domain/unit';
@@ -8,7 +9,6 @@ import { builtInSheets } from '../../procedure/kits';
 import type { KitSheet } from '../../procedure/kit-sheet';
 import { en as text } from '../../text/en';
 import { formatsFor } from '../../text/formats';
-import { headerOf } from '../../workflow/batch-header';
 import SumsScreen from './SumsScreen.svelte';
 
 const kit = (id: string): KitSheet => builtInSheets.find((sheet) => sheet.id === id)!;
@@ -16,10 +16,7 @@ const lantern = (): Maker => new Maker(kit('hedge-lantern'));
 
 function show(maker: Maker, chosen: Partial<Preferences> = {}): void {
   const preferences = { ...FIRST_PREFERENCES, ...chosen };
-  const header = headerOf(
-    { id: 'one', name: 'Shelf two', begun: maker.facts.begun, freeHour: 18, sheet: maker.sheet },
-    maker.snapshot,
-  );
+  const header = headerFor(maker);
   const formats = formatsFor({ preferences, language: 'en', timeZone: 'Europe/Vienna' });
   render(SumsScreen, { props: { header, facts: maker.facts, text, formats, preferences } });
 }
