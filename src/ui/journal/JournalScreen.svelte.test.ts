@@ -112,10 +112,11 @@ describe('a journal', () => {
     );
   });
 
-  test('one that does not follow says so, and takes no note', () => {
+  test('one that does not follow says so, takes no note, and gives no digest of half its facts', () => {
     show(fresh().goTo('mix'), { problem: { code: 'journal-gap', entry: 7 } });
     expect(screen.getByRole('alert')).toHaveTextContent('Entry 7 of the record is missing.');
     expect(screen.queryByRole('button', { name: 'write it down' })).toBeNull();
+    expect(screen.queryByText(text.digest.title)).toBeNull();
   });
 });
 
@@ -166,11 +167,6 @@ describe('asking for help', () => {
     await userEvent.click(screen.getByRole('button', { name: text.digest.copy }));
     expect(oncopy).toHaveBeenCalledExactlyOnceWith(digest());
     expect(screen.getByRole('status')).toHaveTextContent(text.digest.copied);
-  });
-
-  test('is not offered on half a journal: its facts would mislead', () => {
-    show(fermented(), { problem: { code: 'journal-gap', entry: 7 } });
-    expect(screen.queryByText(text.digest.title)).toBeNull();
   });
 });
 
