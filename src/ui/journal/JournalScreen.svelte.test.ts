@@ -23,6 +23,7 @@ function show(maker: Maker, { problem, refusal }: { problem?: Problem; refusal?:
   );
   const asked = {
     onnote: vi.fn((_: string, _how: string) => Promise.resolve(refusal)),
+    onstrike: vi.fn((_: number, _reason: string, _how: string) => Promise.resolve(refusal)),
     onplan: vi.fn((_: Absence, _how: string) => Promise.resolve(refusal)),
     oncopy: vi.fn((_: string) => Promise.resolve(true)),
     onkeep: vi.fn(),
