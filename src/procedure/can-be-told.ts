@@ -2,6 +2,7 @@ import { isBottled, isIn, litresNow, toldOf, type Facts } from './facts';
 import type { KitSheet, Sachet } from './kit-sheet';
 import { sachetsToTell } from './leads';
 import { MISHAP_IDS, MISHAPS, type Mishap } from './mishap';
+import type { Change } from './mishaps/mishap-rules';
 import { COURSE, isEnd, type Place } from './phase';
 
 /** Whether a mishap can have happened by now: never yet, no more, or it may be told. */
@@ -31,7 +32,7 @@ const hydrometer: Asked = (facts) =>
     toldOf(facts, 'hydrometer broken', 'hydrometer in the wine').length > 0 ? 'no more' : 'not yet',
   );
 
-const THERE: Partial<Record<(typeof MISHAPS)[Mishap]['change'], Asked>> = {
+const THERE: Partial<Record<Change, Asked>> = {
   'litres lost': hasLitres,
   'filled anew': hasLitres,
   'topped up': hasLitres,
@@ -61,3 +62,12 @@ export function sachetsNow(sheet: KitSheet, facts: Facts, mishap: Mishap): Sache
   const either = mishap === 'finings reversed';
   return sachetsToTell(sheet, mishap).filter(({ id }) => either || isIn(facts, id) === wantsIn);
 }
+
+const LEAVES_THE_WINE: ReadonlySet<Change> = new Set<Change>(['nothing', 'stirred up', 'glass in wine']);
+
+/** Only what has changed nothing in the wine can be taken back: what is in stays in. */
+export const canBeTakenBack = ({ mishaps }: Facts, entry: number): boolean =>
+  mishaps.some(
+    ({ mishap, struck, ...told }) =>
+      told.entry === entry && !struck && LEAVES_THE_WINE.has(MISHAPS[mishap].change),
+  );

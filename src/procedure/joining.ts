@@ -6,24 +6,16 @@ import { comesAfter, PHASES, type Phase } from './phase';
 import { plan } from './plan';
 import type { Act } from './step';
 
+/** The phases before there is anything to join with: no juice is in the vessel yet. */
+const BEFORE_THE_JUICE = ['prepare', 'clean', 'sanitise'] as const satisfies readonly Phase[];
+
 /** How far a batch can have come when the guide is told of it. */
-export const JOINABLE = [
-  'mix',
-  'pitch',
-  'ferment',
-  'rack',
-  'stabilise',
-  'degas',
-  'fine',
-  'top up',
-  'clear',
-  'bottle',
-  'stand',
-  'label',
-  'wash up',
-  'rest',
-] as const satisfies readonly Phase[];
-export type Joinable = (typeof JOINABLE)[number];
+export type Joinable = Exclude<Phase, (typeof BEFORE_THE_JUICE)[number]>;
+
+const isJoinable = (phase: Phase): phase is Joinable =>
+  !(BEFORE_THE_JUICE as readonly Phase[]).includes(phase);
+
+export const JOINABLE = PHASES.filter(isJoinable);
 
 export const isInBottles = (reached: Phase): boolean => comesAfter(reached, 'bottle');
 

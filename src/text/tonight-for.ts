@@ -1,4 +1,5 @@
 import type { Problem } from '../domain/problem';
+import type { NotAsTold } from './en/not-as-told';
 import type { Formats } from './formats';
 import type { Text } from './text';
 
@@ -31,20 +32,7 @@ type NeverHolds =
   | 'cannot-be-left-out'
   | 'not-safe-to-leave'
   | 'not-the-next-rung'
-  | 'cannot-have-happened'
-  | 'told-already'
-  | 'not-on-sheet'
-  | 'not-that-kind'
-  | 'already-in'
-  | 'not-in-yet'
-  | 'journal-says-otherwise'
-  | 'which-sachet'
-  | 'how-many-litres'
-  | 'more-than-there-is'
-  | 'wrappers-differ'
-  | 'nothing-to-look-at'
-  | 'joins-too-late'
-  | 'yeast-and-place-disagree'
+  | NotAsTold
   | 'not-json'
   | 'not-a-kit-sheet'
   | 'not-a-batch-file'

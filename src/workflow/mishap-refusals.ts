@@ -1,6 +1,6 @@
 import type { Problem } from '../domain/problem';
 import type { Litres } from '../domain/unit';
-import { isTimely } from '../procedure/can-be-told';
+import { canBeTakenBack, isTimely } from '../procedure/can-be-told';
 import { isIn, litresNow, type Facts, type MishapTold } from '../procedure/facts';
 import type { Sachet } from '../procedure/kit-sheet';
 import { sachetsToTell, toldSachet } from '../procedure/leads';
@@ -101,17 +101,12 @@ function workingYeast(facts: Facts, { mishap, sachet }: Telling): Problem | unde
 const standingAt = ({ mishaps }: Facts, entry: number): MishapTold | undefined =>
   mishaps.find((told) => told.entry === entry && !told.struck);
 
-const CAN_BE_STRUCK: ReadonlySet<string> = new Set(['nothing', 'stirred up', 'glass in wine']);
-
-/** Only what has changed nothing in the wine can be taken back: what is in stays in. */
 function mayBeStruck(
   { facts }: Standing,
   { entry, reason, how }: EventOf<'mishap struck'>,
 ): Problem | undefined {
   if (how === 'voice') return { code: 'not-by-voice' };
-  const told = standingAt(facts, entry);
-  if (!told || !CAN_BE_STRUCK.has(MISHAPS[told.mishap].change)) return { code: 'nothing-to-correct' };
-  return tooShort(reason);
+  return canBeTakenBack(facts, entry) ? tooShort(reason) : { code: 'nothing-to-correct' };
 }
 
 /** The empties on the bench are those of the sachets that went in: not one more, not one fewer. */

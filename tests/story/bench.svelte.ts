@@ -77,7 +77,9 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
     /** The clock moves on, as the app's does. */
     later: (seconds: number) => {
       maker.now = { ...maker.now, at: (maker.now.at + seconds * 1000) as Instant };
-      flushSync(() => (props.now = maker.now));
+      flushSync(() => {
+        props.now = maker.now;
+      });
       props.hands.tick();
     },
   };

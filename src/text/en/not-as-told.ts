@@ -2,7 +2,8 @@ import type { Problem } from '../../domain/problem';
 import type { Formats } from '../formats';
 import { quoted } from './counted';
 
-type NotAsTold =
+/** Why something that went wrong, a count or a batch already running is not taken as it was told. */
+export type NotAsTold =
   | 'cannot-have-happened'
   | 'told-already'
   | 'not-on-sheet'

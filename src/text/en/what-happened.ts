@@ -76,7 +76,8 @@ export const whatHappened = {
   },
   takeBack: {
     title: 'Told by mistake?',
-    hint: 'Say why, typed. It stays in the journal.',
+    reason: 'Why is it taken back?',
+    hint: 'What is in the wine stays in; this changed nothing there. The reason stays in the journal.',
     confirm: 'take it back',
   },
   wrappers: {

@@ -20,6 +20,7 @@ function show(maker: Maker, { problem, refusal }: { problem?: Problem; refusal?:
   const header = headerFor(maker);
   const asked = {
     onnote: vi.fn((_: string, _how: string) => Promise.resolve(refusal)),
+    onstrike: vi.fn((_: number, _reason: string, _how: string) => Promise.resolve(refusal)),
     onplan: vi.fn((_: Absence, _how: string) => Promise.resolve(refusal)),
     oncopy: vi.fn((_: string) => Promise.resolve(true)),
     onkeep: vi.fn(),
@@ -109,10 +110,11 @@ describe('a journal', () => {
     );
   });
 
-  test('one that does not follow says so, and takes no note', () => {
+  test('one that does not follow says so, takes no note, and gives no digest of half its facts', () => {
     show(fresh().goTo('mix'), { problem: { code: 'journal-gap', entry: 7 } });
     expect(screen.getByRole('alert')).toHaveTextContent('Entry 7 of the record is missing.');
     expect(screen.queryByRole('button', { name: 'write it down' })).toBeNull();
+    expect(screen.queryByText(text.digest.title)).toBeNull();
   });
 });
 
@@ -163,11 +165,6 @@ describe('asking for help', () => {
     await userEvent.click(screen.getByRole('button', { name: text.digest.copy }));
     expect(oncopy).toHaveBeenCalledExactlyOnceWith(digest());
     expect(screen.getByRole('status')).toHaveTextContent(text.digest.copied);
-  });
-
-  test('is not offered on half a journal: its facts would mislead', () => {
-    show(fermented(), { problem: { code: 'journal-gap', entry: 7 } });
-    expect(screen.queryByText(text.digest.title)).toBeNull();
   });
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { before, benchOf } from '../../../tests/story/bench.svelte';
 import { en } from '../../text/en';
 
-const { mishaps, headings, changes } = en.whatHappened;
+const { mishaps, headings, changes, takeBack } = en.whatHappened;
 const whatHappened = async (act = 'stir in sorbate') => {
   const page = benchOf(before(act));
   await page.press(/^something went wrong/);
@@ -110,6 +110,32 @@ describe('what happened', () => {
       expect(page.getByText(en.whatHappened.told)).toBeInTheDocument();
     },
   );
+
+  test('told by mistake is taken back at once, with a reason', async () => {
+    const page = await whatHappened();
+    await page.press(mishaps['hydrometer in the wine'].title);
+    await page.press('tell it');
+    await page.press(/^yes it is/);
+    await page.press(takeBack.confirm);
+    expect(page.reports).toHaveLength(1);
+    await page.type(takeBack.reason, 'every piece lay on the floor');
+    await page.press(takeBack.confirm);
+    expect(page.reports.at(-1)).toMatchObject({
+      type: 'mishap struck',
+      reason: 'every piece lay on the floor',
+    });
+    expect(page.heading()).toMatch(/^Stir/);
+  });
+
+  test('that changed the wine is not taken back', async () => {
+    const page = await whatHappened();
+    await page.press(mishaps['wine spilled'].title);
+    await page.type('How many litres?', '1');
+    await page.press('tell it');
+    await page.press(/^yes it is/);
+    expect(page.getByText(en.whatHappened.told)).toBeInTheDocument();
+    expect(page.queryByText(takeBack.title)).not.toBeInTheDocument();
+  });
 
   test('goes back to the list, and from there to the act', async () => {
     const page = await whatHappened();
