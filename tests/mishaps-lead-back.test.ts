@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { JOINABLE, joinsAt } from '../src/procedure/joining';
+import { JOINABLE } from '../src/procedure/joinable';
+import { joinsAt } from '../src/procedure/joining';
 import { LEADS_BACK } from '../src/procedure/leads';
 import { COURSE, GATES, type Gate, type Phase } from '../src/procedure/phase';
 import { batchMachine } from '../src/workflow/batch-machine';

@@ -14,15 +14,11 @@ import { webTones } from '../voice/tones.browser';
 import { vibration } from '../voice/vibration.browser';
 import type { Journal } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
-import type { Ports } from './ports';
+import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
 
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
-export function handsFreeOf(
-  text: Text,
-  now: () => Instant,
-  preferences: () => Preferences,
-): Ports['handsFree'] {
+export function handsFreeOf(text: Text, now: () => Instant, preferences: () => Preferences): LeadByEar {
   const sound = () => preferences().sound;
   const sounding = webTones(sound);
   const presence = new DevicePresence({
@@ -34,6 +30,8 @@ export function handsFreeOf(
     awake: new ScreenAwake(wakeDevice()),
   });
   const wake = () => presence.wake();
+  // The touch that led to the bench may have been while this was fetched.
+  if ('userActivation' in navigator && navigator.userActivation.hasBeenActive) wake();
   window.addEventListener('click', wake, { capture: true });
   window.addEventListener('keydown', wake, { capture: true });
   const tones: Tones = {

@@ -6,7 +6,7 @@ import { MirroredJournalStore } from '../storage/mirrored-journal-store';
 import { newId } from '../storage/new-id.browser';
 import { otherTabs } from '../storage/other-tabs.browser';
 import { SettingsStore } from '../storage/settings-store';
-import { en } from '../text/en';
+import { enFirst } from '../text/en-first';
 import { pageClock } from '../timers/page-clock';
 import { clockDevice } from '../timers/page-clock.browser';
 import { Live } from '../ui/live.svelte';
@@ -18,16 +18,16 @@ import { ChosenPreferences } from './chosen-preferences.svelte';
 import { copy } from './clipboard.browser';
 import { wallClock } from './clock.browser';
 import { files } from './file.browser';
-import { handsFreeOf } from './hands-free.browser';
 import { location } from './location.browser';
 import { page } from './page.browser';
-import type { Ports } from './ports';
+import type { LeadByEar, Ports } from './ports';
 import { routeOf } from './routes';
 import { soundCheck } from './sound-check.browser';
 import { Trouble } from './trouble.svelte';
 import { followUpdates } from './updates.browser';
 import { VersionNews } from './version-news.svelte';
 import VersionNotice from './VersionNotice.svelte';
+import { wholeText } from './whole-text';
 
 const target = document.getElementById('app');
 if (!target) throw new Error('index.html has no #app');
@@ -43,6 +43,16 @@ const store = new MirroredJournalStore(idbDatabase('fallbright'), idbDatabase('f
   trouble.tell(problem),
 );
 
+let byEar: Promise<LeadByEar> | undefined;
+/** Fetched once; what did not come is asked for again. */
+function leading(): Promise<LeadByEar> {
+  byEar ??= Promise.all([import('./hands-free.browser'), wholeText()]).then(([{ handsFreeOf }, text]) =>
+    handsFreeOf(text, now, () => preferences.current),
+  );
+  byEar.catch(() => (byEar = undefined));
+  return byEar;
+}
+
 const outside: Ports = {
   clock: new Live(wall.now, wall.subscribe),
   address: new Live(location.read, location.subscribe),
@@ -50,8 +60,8 @@ const outside: Ports = {
   files,
   batches: { store, clock: wall.now, exclusively, otherTabs: otherTabs(), newId },
   preferences,
-  handsFree: handsFreeOf(en, now, () => preferences.current),
-  soundCheck: soundCheck(en.language, () => preferences.current.sound),
+  leading,
+  soundCheck: soundCheck(enFirst.language, () => preferences.current.sound),
   storage: {
     isPromised: page.isStoragePromised,
     askToKeep: () =>
@@ -69,8 +79,13 @@ const outside: Ports = {
 const problem = await preferences.recall();
 if (problem) trouble.tell(problem);
 const news = new VersionNews();
-mount(VersionNotice, { target, props: { news, text: en } });
+mount(VersionNotice, { target, props: { news, text: enFirst } });
 mount(App, { target, props: { outside, trouble } });
+
+// The bench is fetched once the first screen stands, so that nobody waits for it there.
+page.whenIdle(() => {
+  void Promise.allSettled([leading(), import('./BatchRoute.svelte')]);
+});
 
 // Vite's dev server makes every file afresh: there is nothing to keep.
 if (import.meta.env.PROD)

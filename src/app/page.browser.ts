@@ -1,5 +1,8 @@
 import type { Preferences } from '../domain/preferences';
 
+/** By then the first screen is drawn, also on a slow phone. */
+const SETTLED_MS = 2000;
+
 /** What the page itself can do, or be told of. */
 export const page = {
   print: () => window.print(),
@@ -7,6 +10,12 @@ export const page = {
   /** The look that the maker chose; the device's own where they chose none. */
   show: (theme: Preferences['theme']) => {
     document.documentElement.dataset['theme'] = theme;
+  },
+
+  /** A while after the page stands, when it has nothing to do: so that the first screen comes before what is not needed yet. */
+  whenIdle: (work: () => void) => {
+    const idle = () => ('requestIdleCallback' in window ? window.requestIdleCallback(work) : work());
+    window.setTimeout(idle, SETTLED_MS);
   },
 
   /** Whether the browser has promised to keep what is stored. */

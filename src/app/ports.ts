@@ -22,6 +22,12 @@ export type Files = {
   save: (name: string, text: string) => void;
 };
 
+/** Puts a guide to work on a batch, with the device's voice, tones and screen, and gives back how to leave. */
+export type LeadByEar = (
+  words: Words,
+  journal: Pick<Journal, 'report'>,
+) => { hands: HandsFree; leave: () => void };
+
 /** What the app needs of the world outside: `main.ts` hands in the adapters. */
 export type Ports = {
   clock: Live<Moment>;
@@ -30,8 +36,8 @@ export type Ports = {
   files: Files;
   batches: ImportPorts;
   preferences: ChosenPreferences;
-  /** Puts a guide to work on a batch, with the device's voice, tones and screen, and gives back how to leave. */
-  handsFree: (words: Words, journal: Pick<Journal, 'report'>) => { hands: HandsFree; leave: () => void };
+  /** The way to lead by ear, fetched when it is first wanted. */
+  leading: () => Promise<LeadByEar>;
   /** The device's voices for the language, nothing while they are looked for; and a line spoken as was chosen. */
   soundCheck: {
     voices: Live<readonly Voice[] | undefined>;

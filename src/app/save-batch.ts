@@ -1,5 +1,4 @@
 import type { BatchEvent } from '../workflow/batch-event';
-import { writeBatchFile } from '../workflow/batch-file';
 import type { BatchHeader } from '../workflow/batch-header';
 import { orProblem } from '../workflow/or-problem';
 import { fileName } from './file-name';
@@ -18,5 +17,6 @@ export async function saveBatch(
     () => undefined,
   );
   const { header, events } = stored ?? atHand;
+  const { writeBatchFile } = await import('../workflow/batch-file');
   files.save(fileName(header.name, 'batch'), writeBatchFile(header, events));
 }

@@ -1,7 +1,7 @@
 import type { Problem } from '../domain/problem';
 import type { Shelved } from '../ui/opening/shelved';
 import type { BatchHeader } from '../workflow/batch-header';
-import { Journal, type JournalPorts } from '../workflow/journal';
+import type { JournalPorts } from '../workflow/journal';
 import { orProblem } from '../workflow/or-problem';
 
 /** All batches of this device as they stand. Each is read to its end, so that one that cannot be is found here. */
@@ -36,6 +36,8 @@ export class Shelf {
   }
 
   async #shelved(header: BatchHeader): Promise<Shelved> {
+    // Fetched where there is a batch to open; the first screen of a new device needs none of it.
+    const { Journal } = await import('../workflow/journal');
     const opened = await Journal.open(this.#ports, header.id);
     if (!opened.ok) return { header, facts: undefined, problem: opened.problem };
     const { snapshot, mismatch, header: standing } = opened.value;

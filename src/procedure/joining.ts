@@ -2,20 +2,10 @@ import type { Moment } from '../domain/calendar';
 import type { Litres } from '../domain/unit';
 import type { Addition, Facts } from './facts';
 import type { KitSheet, Sachet } from './kit-sheet';
+import type { Joinable } from './joinable';
 import { comesAfter, PHASES, type Phase } from './phase';
 import { plan } from './plan';
 import type { Act } from './step';
-
-/** The phases before there is anything to join with: no juice is in the vessel yet. */
-const BEFORE_THE_JUICE = ['prepare', 'clean', 'sanitise'] as const satisfies readonly Phase[];
-
-/** How far a batch can have come when the guide is told of it. */
-export type Joinable = Exclude<Phase, (typeof BEFORE_THE_JUICE)[number]>;
-
-const isJoinable = (phase: Phase): phase is Joinable =>
-  !(BEFORE_THE_JUICE as readonly Phase[]).includes(phase);
-
-export const JOINABLE = PHASES.filter(isJoinable);
 
 export const isInBottles = (reached: Phase): boolean => comesAfter(reached, 'bottle');
 

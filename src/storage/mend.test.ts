@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { BEGUN, batch } from '../../tests/story/tabs';
 import type { BatchEvent } from '../workflow/batch-event';
-import { firstHeader } from '../workflow/batch-header';
+import { firstHeader } from '../workflow/header-of';
 import { lacking, mend, type Found } from './mend';
 
 const noted = (entry: number): BatchEvent => ({

@@ -3,7 +3,8 @@ import { batch, BEGUN } from '../../tests/story/tabs';
 import { contents, tamper, TwoDatabases } from '../../tests/story/two-databases';
 import { ProblemError } from '../domain/problem';
 import type { BatchEvent } from '../workflow/batch-event';
-import { firstHeader, type BatchHeader } from '../workflow/batch-header';
+import type { BatchHeader } from '../workflow/batch-header';
+import { firstHeader } from '../workflow/header-of';
 import type { Database } from './database';
 
 const noted = (text: string): BatchEvent => ({ type: 'noted', how: 'touch', text, ...BEGUN });

@@ -1,3 +1,4 @@
+import { enFirst } from './en-first';
 import { away } from './en/away';
 import { bench } from './en/bench';
 import { cautions } from './en/cautions';
@@ -11,29 +12,22 @@ import { judgements } from './en/judgements';
 import { override } from './en/override';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
-import { problems } from './en/problems';
-import { screens } from './en/screens';
 import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
 import { labels } from './en/labels';
 import { sums } from './en/sums';
 import { tonight } from './en/tonight';
-import { units } from './en/units';
-import { updates } from './en/updates';
 import { whatHappened } from './en/what-happened';
 
 /** English: the first language, and the shape of all others. */
 export const en = {
-  language: 'en',
-  name: 'English',
-  units,
+  ...enFirst,
   places,
   gates,
   judgements,
   steps,
   stepNames,
-  problems,
   tonight,
   cautions,
   consequence,
@@ -48,11 +42,9 @@ export const en = {
   hands,
   away,
   sources,
-  screens,
   sums,
   labels,
   bench,
-  updates,
   whatHappened,
   digest,
 };

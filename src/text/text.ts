@@ -5,11 +5,14 @@ import type { Formats } from './formats';
 /** Every word the app can say. English is the first of them; another language is finished when it compiles. */
 export type Text = typeof en;
 
+/** What can be said before the rest of the words has been fetched. */
+export type FirstText = Pick<Text, 'language' | 'name' | 'units' | 'problems' | 'screens' | 'updates'>;
+
 /** What a step shows (at most twelve words, one verb), says, and why; what can hurt is said before it. */
 export type StepWords = { show: string; say: string; why: string; more?: string; caution?: string };
 
 /** The sentence for a problem: what is wrong, in numbers, and what to do next. */
-export function tell(text: Text, problem: Problem, formats: Formats): string {
+export function tell(text: Pick<Text, 'problems'>, problem: Problem, formats: Formats): string {
   const sentence = text.problems[problem.code] as (problem: Problem, formats: Formats) => string;
   return sentence(problem, formats);
 }

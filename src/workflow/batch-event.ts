@@ -3,7 +3,7 @@ import type { Celsius, Instant, Litres } from '../domain/unit';
 import type { Gravity } from '../domain/gravity';
 import { CHECKS } from '../procedure/check';
 import { RUNGS } from '../procedure/facts';
-import { JOINABLE } from '../procedure/joining';
+import { JOINABLE } from '../procedure/joinable';
 import { MISHAP_IDS } from '../procedure/mishap';
 import { GATES } from '../procedure/phase';
 

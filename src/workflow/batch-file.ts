@@ -5,11 +5,11 @@ import { batchEvent, type BatchEvent } from './batch-event';
 import {
   BATCH_FORMAT,
   BATCH_VERSION,
-  headerOf,
   identityEntries,
   type BatchHeader,
   type BatchIdentity,
 } from './batch-header';
+import { headerOf } from './header-of';
 import { firstFault } from './first-fault';
 import { replay } from './replay';
 

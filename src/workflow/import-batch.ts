@@ -1,7 +1,7 @@
 import { hoursAfter, type Moment } from '../domain/calendar';
 import { accepted, refused, type Result } from '../domain/result';
 import { readBatchFile, writeBatchFile, type ReadBatch } from './batch-file';
-import { headerOf } from './batch-header';
+import { headerOf } from './header-of';
 import type { Exclusively, JournalStore, OtherTabs, StoredBatch } from './journal-store';
 import { orProblem } from './or-problem';
 import { replay, step } from './replay';

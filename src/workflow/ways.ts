@@ -1,4 +1,5 @@
-import { JOINABLE, joinsAt } from '../procedure/joining';
+import { JOINABLE } from '../procedure/joinable';
+import { joinsAt } from '../procedure/joining';
 import { LEADS_BACK } from '../procedure/leads';
 import { COURSE, type Gate, type Phase } from '../procedure/phase';
 

@@ -25,6 +25,13 @@ const howMuchIsKept = (): Promise<number> =>
     };
   });
 
+/** Whether what is to be done stands clear of the pads, without scrolling. Runs in the page. */
+const inSight = (): boolean => {
+  const title = document.querySelector('h1')?.getBoundingClientRect();
+  const pads = document.querySelector('.pads')?.getBoundingClientRect();
+  return !title || !pads || title.bottom <= Math.min(pads.top, innerHeight) || title.left >= pads.right;
+};
+
 /** A maker at the bench, through the real screens: what is typed and pressed, nothing else. */
 export class BenchPage {
   constructor(readonly page: Page) {}
@@ -73,10 +80,16 @@ export class BenchPage {
     await expect.poll(screen).not.toBe(before);
   }
 
+  /** What is to be done can be read at a glance: nothing lies over it. */
+  async clear(): Promise<void> {
+    await expect.poll(() => this.page.evaluate(inSight), await this.heading.innerText()).toBe(true);
+  }
+
   /** The act on the screen, by its heading, and what answers it; then the next one is there. */
   async act(heading: RegExp, answer: () => Promise<void> = () => this.press(/^that is done/)): Promise<void> {
     await this.heed();
     await expect(this.heading).toHaveText(heading);
+    await this.clear();
     await this.counts(answer);
   }
 
@@ -104,6 +117,7 @@ export class BenchPage {
   async byTheClock(heading: RegExp, seconds: number): Promise<void> {
     await this.heed();
     await expect(this.heading).toHaveText(heading);
+    await this.clear();
     await this.press(/^start the clock/);
     await expect(this.page.getByRole('timer', { name: /left/ })).toBeVisible();
     await this.wait((seconds - 1) / 3600);

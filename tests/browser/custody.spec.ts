@@ -1,7 +1,6 @@
 import { en } from '../../src/text/en';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
-import { withVoice } from './spoken';
 
 test.use({ timezoneId: 'UTC', permissions: ['clipboard-read', 'clipboard-write'] });
 
@@ -10,7 +9,6 @@ const { mishaps, stillFull, wrappers, told } = en.whatHappened;
 test('a wrapper that is missing leads to its sachet, and the sachet gets its turn again', async ({
   page,
 }) => {
-  await withVoice(page);
   const maker = makerOf('hedge-lantern').goTo('ferment');
   const bench = await broughtIn(page, maker);
   await bench.press(wrappers.differ);

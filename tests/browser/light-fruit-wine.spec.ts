@@ -43,8 +43,9 @@ async function untilGate(bench: BenchPage): Promise<void> {
   await bench.read({ reading: '994' });
 }
 
-test('the light fruit wine, from unboxing to laid down', async ({ page }) => {
+test('the light fruit wine, from unboxing to laid down, on a phone', async ({ page }) => {
   test.setTimeout(180_000);
+  await page.setViewportSize({ width: 390, height: 844 });
   await page.clock.install({ time: START });
   await page.goto('/');
   const bench = new BenchPage(page);

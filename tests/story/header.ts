@@ -1,4 +1,5 @@
-import { headerOf, type BatchHeader } from '../../src/workflow/batch-header';
+import type { BatchHeader } from '../../src/workflow/batch-header';
+import { headerOf } from '../../src/workflow/header-of';
 import type { Maker } from './maker';
 
 /** The header of a story's batch, as the screens beside the bench are given it. */

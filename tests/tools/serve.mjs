@@ -2,6 +2,7 @@ import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { createGzip } from 'node:zlib';
 
 /** @type {Record<string, string>} */
 const TYPES = {
@@ -20,6 +21,9 @@ const TYPES = {
   '.webp': 'image/webp',
   '.woff2': 'font/woff2',
 };
+
+/** What a host packs on the way; fonts and pictures are packed already. */
+const PACKED = /^(text|application\/(json|manifest)|image\/svg)/;
 
 /** Both names of this machine, since "localhost" is the one or the other; never the network. */
 const LOOPBACK = ['127.0.0.1', '::1'];
@@ -52,12 +56,17 @@ const answer = (folder, bases) => (request, response) => {
     response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found\n');
     return;
   }
+  const type = TYPES[extname(file)] ?? 'application/octet-stream';
+  const zips = PACKED.test(type) && /\bgzip\b/.test(String(request.headers['accept-encoding']));
   response.writeHead(200, {
-    'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+    'content-type': type,
     'cache-control': 'no-cache',
+    vary: 'accept-encoding',
     'x-content-type-options': 'nosniff',
+    ...(zips ? { 'content-encoding': 'gzip' } : {}),
   });
   if (request.method === 'HEAD') response.end();
+  else if (zips) createReadStream(file).pipe(createGzip()).pipe(response);
   else createReadStream(file).pipe(response);
 };
 

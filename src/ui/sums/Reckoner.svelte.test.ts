@@ -7,7 +7,7 @@ import { builtInSheets } from '../../procedure/kits';
 import type { KitSheet } from '../../procedure/kit-sheet';
 import { en as text } from '../../text/en';
 import { formatsFor } from '../../text/formats';
-import { headerOf } from '../../workflow/batch-header';
+import { headerOf } from '../../workflow/header-of';
 import SumsScreen from './SumsScreen.svelte';
 
 const kit = (id: string): KitSheet => builtInSheets.find((sheet) => sheet.id === id)!;
