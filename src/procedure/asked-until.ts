@@ -3,7 +3,7 @@ import type { Facts } from './facts';
 import type { Act, StepId } from './step';
 
 /** Acts that are asked again until a check is open: what they ask for was given, and was not enough. */
-export const ASKED_UNTIL: Readonly<Partial<Record<StepId, Check>>> = {
+const ASKED_UNTIL: Readonly<Partial<Record<StepId, Check>>> = {
   'measure brim': 'box complete',
   'count bottles': 'bottles ready',
   'take must temperature': 'warm enough to pitch',
