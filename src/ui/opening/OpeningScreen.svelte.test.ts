@@ -99,8 +99,7 @@ describe('with batches', () => {
     show(batches, { ...foamed.now, at: (foamed.now.at + 13 * HOUR) as Instant });
     expect(cards()).toEqual(['foamed', 'other']);
     const [due, untold] = screen.getAllByRole('article');
-    expect(due).toHaveTextContent(`Look again ${title} ${look}`);
-    expect(due).toHaveTextContent('It is due since Monday 5 May, about');
+    expect(due).toHaveTextContent(`Look again ${title}. ${look} It is due since Monday 5 May, about`);
     expect(due).toHaveTextContent('Next Read the gravity on the way');
     expect(untold).not.toHaveTextContent('Look again');
   });
