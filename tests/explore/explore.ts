@@ -12,8 +12,8 @@ import { waysOn } from './ways-on';
 /** What a path may hold only so much of: readings struck, the guide's advice not taken, things gone wrong. */
 export type Budget = Readonly<Record<'corrections' | 'liberties' | 'mishaps', number>>;
 
-/** How far to look: the most of each on one path, the ways back that it may choose, and what may be read. */
-export type Depth = Budget & { returns: number; readings: Readings };
+/** How far to look: the most of each on one path, the ways back that it may choose, what may be read, and how acts may be answered. */
+export type Depth = Budget & { returns: number; readings: Readings; answers: 'careful' | 'any' };
 
 /** How often a state is followed to its end, and a journey made from one that was seen before: one in so many. */
 export type Sampling = { followed: number; compared: number };

@@ -20,12 +20,13 @@ import { resting } from './resting';
  * and the work that lies behind, for the wine may come back to it. Until then nothing of that differs, and this is nothing.
  */
 export function goneWrong(known: Known, corrections: number, mishaps: number): unknown {
-  const { facts } = known;
+  const { facts, place } = known;
   if (mishaps === 0 && facts.mishaps.length === 0) return undefined;
   return [
     facts.additions.map(addition).toSorted(),
     Math.round(litresNow(facts) * 1000),
     facts.vessel,
+    place === 'pitch' && hour(facts),
     'siphon off 1' in facts.done,
     facts.instrument !== undefined,
     toldOf(facts, 'hydrometer in the wine').length > 0,

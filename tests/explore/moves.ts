@@ -45,7 +45,7 @@ const lingers = ({ now: { at } }: Maker, days: number): Move => ({
 });
 
 /** What may be done with the act that waits. */
-function atAct(maker: Maker, { readings }: Depth): Move[] {
+function atAct(maker: Maker, { readings, answers: how }: Depth): Move[] {
   const { act, place } = maker;
   if (act?.kind === 'judge' && act.what !== 'closures') {
     const due = Math.max(act.due ?? 0, maker.now.at) as Instant;
@@ -58,7 +58,8 @@ function atAct(maker: Maker, { readings }: Depth): Move[] {
   if (act?.kind === 'reading' && place === 'mix') return mustReadings(maker);
   if (act?.kind === 'reading' && place !== 'top up') return readingMoves(maker, readings);
   const sealed = act?.sealed ? [lingers(maker, 4), ...readingMoves(maker, readings)] : [];
-  return [answers(maker), ...otherAnswers(maker).map(({ name, deed }) => now(maker, name, deed)), ...sealed];
+  const others = how === 'any' ? otherAnswers(maker) : [];
+  return [answers(maker), ...others.map(({ name, deed }) => now(maker, name, deed)), ...sealed];
 }
 
 /** A minute later: the reading that called for it was taken before it. */

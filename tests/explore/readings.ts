@@ -81,13 +81,17 @@ function onTheWay(maker: Maker, readings: Readings): Move[] {
     .map((each) => reading(at, finishOf(maker.sheet).limit, each, maker));
 }
 
+/** Before its week is over and after it; where nothing but dry or not is told, only after it. */
 function sinceBaseline(maker: Maker, readings: Readings): Move[] {
   const baseline = maker.facts.readings.find(({ entry }) => entry === maker.facts.baseline);
   if (!baseline) return [];
   const week = hoursAfter(baseline.takenAt, 7 * 24);
-  const rested = nextFreeHour({ ...maker.now, at: Math.max(week, maker.now.at) as Instant }, 18);
+  const rested = (from: Instant): Instant =>
+    nextFreeHour({ ...maker.now, at: Math.max(week, from) as Instant }, 18);
+  const early = readings !== 'dry or not';
+  const times = early ? [evening(maker, 1), rested(maker.now.at)] : [rested(evening(maker, 1))];
   return SINCE_BASELINE.filter((each) => within(each, readings)).flatMap((each) =>
-    [...new Set([evening(maker, 1), rested])].map((at) => reading(at, baseline.read, each, maker)),
+    [...new Set(times)].map((at) => reading(at, baseline.read, each, maker)),
   );
 }
 
