@@ -9,12 +9,11 @@ import { finishOf } from '../src/procedure/limits';
 import { MISHAP_IDS, type Mishap } from '../src/procedure/mishap';
 import { COURSE, isGate, isPhase, type Gate, type Phase } from '../src/procedure/phase';
 import { toldOf } from '../src/procedure/facts';
-import { sugarToFerment } from '../src/procedure/selections';
 import { replay } from '../src/workflow/replay';
 import { anySheet } from './story/any-sheet';
 import { Maker, type Wine } from './story/maker';
 import { persevere } from './story/persevere';
-import { sealBroken } from './story/seals';
+import { anythingBroken } from './story/seals';
 
 const RUNS = process.env['NIGHTLY'] === '1' ? 20_000 : 300;
 /** A busy machine is no failure: the count of runs is what is fixed. */
@@ -121,24 +120,6 @@ function tell(maker: Maker, { nth, sachet, hoursAgo, litres }: Extract<Deed, { d
 
 const among = <Each>(all: readonly Each[], nth: number): Each => all[nth % all.length] as Each;
 
-/** Written apart from the gate: behind sugar that nothing guards, a sealed act needs two dry readings from after it. */
-function sugarForgotten({ act, facts, sheet }: Maker): string | undefined {
-  const sugar = sugarToFerment(facts);
-  if (!act?.sealed || !sugar) return undefined;
-  const dry = facts.readings.filter(
-    ({ takenAt, gravity, struck }) => takenAt >= sugar.at && gravity <= finishOf(sheet).limit && !struck,
-  );
-  return dry.length >= 2 ? undefined : `${act.id}: sugar since ${String(sugar.at)} is not shown to be gone`;
-}
-
-/** A dose goes in once, whatever is told and in whatever order. */
-function dosedTwice({ facts }: Maker): string | undefined {
-  const doses = facts.additions
-    .filter(({ contents }) => !contents.includes('yeast'))
-    .map(({ sachet }) => sachet);
-  return new Set(doses).size < doses.length ? `twice in: ${doses.join()}` : undefined;
-}
-
 const starts = fc.constantFrom<Phase | Gate>(...COURSE);
 
 /** Dry within half a day, so that every sheet's first reading already finds it so. */
@@ -156,7 +137,7 @@ test(
     const watch = (maker: Maker): string | undefined => {
       maker.facts.mishaps.forEach(({ mishap }) => seen.told.add(mishap));
       if (maker.act?.sealed && maker.facts.mishaps.length > 0) seen.sealed.add(maker.place);
-      return sealBroken(maker) ?? sugarForgotten(maker) ?? dosedTwice(maker);
+      return anythingBroken(maker);
     };
     fc.assert(
       fc.property(anySheet, starts, fc.array(anyDeed, { maxLength: 50 }), (sheet, start, deeds) => {

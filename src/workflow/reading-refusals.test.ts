@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { anotherHydrometer } from '../../tests/story/persevere';
 import { at, hedge, how, refused, said } from '../../tests/story/refused';
 import type { Gravity } from '../domain/gravity';
 import type { Celsius, Instant } from '../domain/unit';
@@ -151,5 +152,12 @@ describe('the hydrometer in plain water', () => {
       'taken',
       'not-this-act',
     ]);
+  });
+
+  test('is shown to it again by the act that asks for it, though it was shown before', () => {
+    const early = at('prepare');
+    expect(early.report(anotherHydrometer)).toBeUndefined();
+    while (early.act?.kind !== 'instrument') early.answer();
+    expect(early.answer()).toBeUndefined();
   });
 });

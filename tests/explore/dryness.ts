@@ -5,10 +5,11 @@ import { standing, type Reading } from '../../src/domain/reading';
 import { isIn, type Facts } from '../../src/procedure/facts';
 import { judge } from '../../src/procedure/judge';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
-import { finishOf } from '../../src/procedure/limits';
+import { finishOf, inUse, stabilisersOf } from '../../src/procedure/limits';
 import type { Place } from '../../src/procedure/phase';
 import { readingsOfFerment } from '../../src/procedure/selections';
-import type { Maker } from '../story/maker';
+import type { Known } from './known';
+import { wholeDays, daysToEvening } from './hour';
 
 /** Every list that striking one of a list's readings leaves, and the list itself. */
 const withOneLess = (readings: readonly Reading[]): Reading[][] =>
@@ -31,49 +32,56 @@ function lookedAt(readings: readonly Reading[], sheet: KitSheet, left: number): 
   return standing([...new Set(needed(eligible.slice(-AS_FAR_BACK), finish, left))]);
 }
 
-const LONGEST_GAP = 48;
+/** Days. No clause asks for more; of the newest, a reading that is told a day late may come after it. */
+const LONGEST_GAP = 2;
+const LONGEST_GAP_YET = 3;
 
 /** The readings that count, each with its distance to the next as far as a clause can tell it. */
-export function readingsThatCount({ sheet, facts, place }: Maker, left: number): unknown {
+export function readingsThatCount(known: Known, left: number): unknown {
+  const { sheet, facts, place } = known;
   const { limit } = finishOf(sheet);
   const passing = PROVEN.has(place) && left > 0 ? facts.passed['proving dry'] : undefined;
   const told = lookedAt(readingsOfFerment(facts), sheet, left).map((reading, index, all) => [
     reading.gravity > limit ? 'high' : reading.gravity - limit,
-    Math.min(hoursBetween(reading.takenAt, all[index + 1]?.takenAt ?? facts.now.at), LONGEST_GAP),
+    toNext(reading, all[index + 1], known),
     reading.backDated,
     passing && [passing.readings.includes(reading.entry), reading.takenAt > passing.at],
   ]);
-  return [told, PROVEN.has(place) && freshness(sheet, facts, left), inDoubt(place, facts)];
+  return [told, PROVEN.has(place) && freshness(known, left), inDoubt(place, facts)];
 }
+
+const toNext = ({ takenAt }: Reading, next: Reading | undefined, known: Known): number =>
+  next
+    ? Math.min(wholeDays(takenAt, next.takenAt), LONGEST_GAP)
+    : daysToEvening(takenAt, known.facts, LONGEST_GAP_YET);
 
 /** Behind the gate what it was passed on still matters; at the gate it is about to be passed anew. */
 const PROVEN: ReadonlySet<Place> = new Set<Place>(['rack', 'stabilise']);
-const STALE_HOURS = 73;
 
-const hoursBetween = (from: number, to: number): number => Math.round((to - from) / HOUR);
-
-/** Hours begun: a minute past three days is stale, and three days are not. */
-const hoursBegun = (from: number, to: number): number => Math.ceil((to - from) / HOUR);
+const FRESH_FOR_HOURS = 72;
 
 /** How fresh the proof is: since the gate, or since the last sound reading after it; and what went in since. */
-function freshness(sheet: KitSheet, facts: Facts, left: number): unknown {
+function freshness(known: Known, left: number): unknown {
+  const { facts, sheet } = known;
   const passing = facts.passed['proving dry'];
   if (!passing) return undefined;
+  const freshSince = (since: number): number | 'stale' =>
+    facts.now.at - since > FRESH_FOR_HOURS * HOUR ? 'stale' : daysToEvening(since, facts, Infinity);
   const fresh = standing(facts.readings).filter(
     (reading) => !reading.backDated && reading.takenAt > passing.at && mayCount(reading, finishOf(sheet)),
   );
-  const since = fresh.map(({ takenAt }) => Math.min(hoursBegun(takenAt, facts.now.at), STALE_HOURS));
+  const listed = new Set(stabilisersOf(sheet).map(({ id }) => id));
   return [
-    since.slice(-1 - left),
-    Math.min(hoursBegun(passing.at, facts.now.at), STALE_HOURS),
-    facts.additions.filter(({ at }) => at > passing.at).map(({ sachet }) => sachet),
+    fresh.slice(-1 - left).map(({ takenAt }) => freshSince(takenAt)),
+    freshSince(passing.at),
+    facts.additions.some(({ at, sachet }) => at > passing.at && !listed.has(sachet)),
   ];
 }
 
 const inDoubt = (place: Place, { passed, struckAt }: Facts): boolean =>
   PROVEN.has(place) && passed['proving dry']?.readings.some((entry) => entry in struckAt) === true;
 
-const known = new WeakMap<readonly Reading[], Map<string, unknown>>();
+const answered = new WeakMap<readonly Reading[], Map<string, unknown>>();
 
 /** Where the wine rests on a baseline: until then a doubt is answered by the week's rest that is still to come. */
 export const AT_REST: ReadonlySet<Place> = new Set<Place>([
@@ -87,12 +95,13 @@ export const AT_REST: ReadonlySet<Place> = new Set<Place>([
  * Beyond the stabilisers no reading of the ferment is taken any more. What the old ones still say is whether the wine is
  * dry, whether that is in doubt, and what either would be if one more of them were struck.
  */
-export function dryness({ facts, sheet, place }: Maker, left: number): unknown {
+export function dryness({ facts, sheet, place }: Known, left: number): unknown {
   const rests = AT_REST.has(place);
   const passedAt = facts.passed['proving dry']?.at;
-  const asked = [left, rests, passedAt, facts.baseline, facts.additions.length].join();
-  const answers = known.get(facts.readings) ?? new Map<string, unknown>();
-  known.set(facts.readings, answers);
+  const { baseline, additions, sugarTests, overrides, leftOut } = facts;
+  const asked = JSON.stringify([left, rests, passedAt, baseline, additions, sugarTests, overrides, leftOut]);
+  const answers = answered.get(facts.readings) ?? new Map<string, unknown>();
+  answered.set(facts.readings, answers);
   if (!answers.has(asked)) answers.set(asked, outcomes(sheet, facts, rests, left));
   return answers.get(asked);
 }
@@ -121,5 +130,7 @@ function verdicts(sheet: KitSheet, facts: Facts, rests: boolean): unknown {
   return [yetToSweeten(sheet, facts) && judge('may sweeten', sheet, facts).open, doubted];
 }
 
-const yetToSweeten = ({ sachets }: KitSheet, facts: Facts): boolean =>
-  sachets.some(({ id, contents }) => contents.includes('sweetening pack') && !isIn(facts, id));
+const yetToSweeten = (sheet: KitSheet, facts: Facts): boolean =>
+  inUse(sheet, facts.leftOut).sachets.some(
+    ({ id, contents }) => contents.includes('sweetening pack') && !isIn(facts, id),
+  );

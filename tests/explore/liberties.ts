@@ -13,7 +13,7 @@ export function liberties(maker: Maker): Move[] {
   const { place, act } = maker;
   const question = isPhase(place) ? act?.check : (place as Gate);
   return [...(question ? overrides(maker, question) : []), ...leavesOut(maker), ...sugarTest(maker)].map(
-    (move) => ({ ...move, at, isLiberty: true }),
+    (move) => ({ ...move, at, costs: 'liberties' }),
   );
 }
 

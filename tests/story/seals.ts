@@ -1,6 +1,7 @@
 import { daysBetween, HOUR } from '../../src/domain/calendar';
 import { judge } from '../../src/procedure/judge';
 import { finishOf } from '../../src/procedure/limits';
+import { sugarToFerment } from '../../src/procedure/selections';
 import type { Maker } from './maker';
 
 /** Written apart from the gate, and cruder: what must at least be true of any wine that gets a stabiliser. */
@@ -32,3 +33,25 @@ export function sealBroken(maker: Maker): string | undefined {
   if (!verdict.open) return `${place}, ${act.id}: ${verdict.because.code}`;
   return place === 'stabilise' && !couldBeDry(maker) ? `${place}, ${act.id}: cannot be dry` : undefined;
 }
+
+/** Written apart from the gate: behind sugar that nothing guards, a sealed act needs two dry readings from after it. */
+function sugarForgotten({ act, facts, sheet }: Maker): string | undefined {
+  const sugar = sugarToFerment(facts);
+  if (!act?.sealed || !sugar) return undefined;
+  const dry = facts.readings.filter(
+    ({ takenAt, gravity, struck }) => takenAt >= sugar.at && gravity <= finishOf(sheet).limit && !struck,
+  );
+  return dry.length >= 2 ? undefined : `${act.id}: sugar since ${String(sugar.at)} is not shown to be gone`;
+}
+
+/** A dose goes in once, whatever is told and in whatever order. */
+function dosedTwice({ facts }: Maker): string | undefined {
+  const doses = facts.additions
+    .filter(({ contents }) => !contents.includes('yeast'))
+    .map(({ sachet }) => sachet);
+  return new Set(doses).size < doses.length ? `twice in: ${doses.join()}` : undefined;
+}
+
+/** Where something may have gone wrong: the seals, and what must be true of sugar and of doses besides. */
+export const anythingBroken = (maker: Maker): string | undefined =>
+  sealBroken(maker) ?? sugarForgotten(maker) ?? dosedTwice(maker);

@@ -33,6 +33,12 @@ describe('the wine is still', () => {
       [],
       ['still-moving', 'no-reading-since-baseline', 'gas-not-tested'],
     ],
+    [
+      'not by what else was read at the moment of the baseline: that is nothing since',
+      [base, r(0, 9920)],
+      [],
+      ['no-reading-since-baseline', 'gas-not-tested'],
+    ],
     ['on a fall that the scale cannot show', [base, r(week, 9933)], [false, false], 'open'],
     ['on a rise that the scale cannot show', [base, r(week, 9957)], [false, false], 'open'],
     ['not on a rise: read again', [base, r(week, 9958)], [false, false], ['reading-rose']],

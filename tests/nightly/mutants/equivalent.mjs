@@ -43,8 +43,6 @@ export const EQUIVALENT = {
     'equivalent: an unknown brim is not a number, and no such thing is too small; for the compiler',
   'src/domain/gates/wine-still.ts: doubtedSince !== undefined && baseline.takenAt <= doubtedSince → baseline.takenAt <= doubtedSince':
     'equivalent: nothing is compared with nothing; for the compiler',
-  'src/domain/gates/wine-still.ts: takenAt > baseline.takenAt → takenAt >= baseline.takenAt':
-    'equivalent: the baseline compared with itself has not changed',
   'src/domain/gates/wine-still.ts: gas.open ? [] : [gas.because] → [gas.because]':
     'equivalent: an open verdict has no reason, and no reason is no clause',
   'src/procedure/judge.ts: !passing || !struck → !passing':
@@ -52,7 +50,7 @@ export const EQUIVALENT = {
   'src/procedure/judge.ts: !passing || !struck → !struck':
     'equivalent: without a pass nothing of it is struck; for the compiler',
   'src/procedure/judge.ts: !passing || !struck || struck.length === 0 → !passing || !struck':
-    'equivalent: the latest of no strikes is before every baseline',
+    'equivalent: the latest of no strikes is before every baseline and every pass, so that no doubt comes of it',
   'src/procedure/judge.ts: passing?.at ?? 0 → passing?.at':
     'equivalent: a pass that was never made is the clause before it; for the compiler',
   "src/procedure/judge.ts: isStabiliser(contents) && contents.includes('sorbate') → contents.includes('sorbate')":
@@ -71,8 +69,6 @@ export const EQUIVALENT = {
     'equivalent: where there is none it is undefined; for the compiler',
   'src/workflow/gate-refusals.ts: rules < RULES || verdict.open → rules < RULES':
     'equivalent: an open verdict has no reason',
-  'src/workflow/reading-refusals.ts: event.act === undefined && facts.instrument → facts.instrument':
-    'equivalent: the act that asks for it waits only while there is none',
   'src/workflow/reading-refusals.ts: pitched?.at ?? Infinity → pitched?.at':
     'equivalent: no moment is later than one that never was; for the compiler',
   "src/workflow/batch-machine.ts: event.type === 'sent back' && event.clause === clause → event.clause === clause":
