@@ -75,6 +75,11 @@ test('the torch shows milky and clear side by side', async () => {
   ]);
 });
 
+test('the gas gate shows how a lively jar differs from a quiet one', () => {
+  const { getByRole } = benchOf(new Maker(fruitWine).goTo('proving gas-free'));
+  expect(getByRole('img', { name: /^Two shaken jars/ })).toHaveTextContent('livelierlike water');
+});
+
 describe('the spoon of a stir', () => {
   const spoon = (container: HTMLElement) => container.querySelector('.movement svg');
   const angle = (container: HTMLElement) =>
