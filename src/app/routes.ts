@@ -8,10 +8,11 @@ export type Route =
   | { screen: 'settings' }
   | { screen: 'help' }
   | { screen: 'safety' }
+  | { screen: 'school' }
   | { screen: 'unknown'; address: string };
 
-type Plain = 'start' | 'settings' | 'help' | 'safety';
-const PLAIN: readonly Plain[] = ['start', 'settings', 'help', 'safety'];
+type Plain = 'start' | 'settings' | 'help' | 'safety' | 'school';
+const PLAIN: readonly Plain[] = ['start', 'settings', 'help', 'safety', 'school'];
 
 /** The route that an address names. What is not an address of ours is kept, so that it can be told. */
 export function routeOf(hash: string): Route {

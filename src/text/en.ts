@@ -12,6 +12,7 @@ import { override } from './en/override';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
 import { problems } from './en/problems';
+import { school } from './en/school';
 import { screens } from './en/screens';
 import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
@@ -47,6 +48,7 @@ export const en = {
   hands,
   away,
   sources,
+  school,
   screens,
   sums,
   bench,
