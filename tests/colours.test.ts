@@ -64,6 +64,9 @@ describe.each(THEMES)('wine of every hue, milky to bright, in the %s theme', (th
     ['wine-bright', 'ground'],
     ['wine-bright', 'glass'],
     ['on-wine', 'wine'],
+    ['on-wine', 'wine-bright'],
+    ['wine-middle', 'ground'],
+    ['ink', 'wine-middle'],
     ['sediment', 'wine'],
   ])('%s on %s is seen', (drawn, ground) =>
     expect(worst(drawn, ground, theme).ratio).toBeGreaterThanOrEqual(DRAWN),
