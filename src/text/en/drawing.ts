@@ -64,6 +64,18 @@ export const drawing = {
       'Three airlocks. Half full of water is right. Dry lets air in. Sucked in has its water in the vessel: both are crossed out',
     words: { filled: 'half full', dry: 'dry', 'sucked in': 'sucked in' },
   },
+  foam: {
+    label:
+      'Two vessels cut open. In the one foam lies on the juice, and a ring marks where it stood higher; in the other the surface is bare',
+    yes: 'foam or a ring',
+    no: 'nothing yet',
+  },
+  rush: {
+    label:
+      'A spoon has knocked the surface of two wines. In the one bubbles rush up and foam climbs to the rim; in the other the surface stays calm',
+    yes: 'a rush',
+    no: 'calm',
+  },
   torch: {
     label:
       'A torch shines through two vessels in the dark. In the milky one its beam stands in the wine; in the clear one it passes unseen, and only two spots show on the glass',
