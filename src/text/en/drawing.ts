@@ -111,6 +111,11 @@ export const drawing = {
     counted: (bottles: string, count: string) => `${bottles}: ${count}`,
     number: (count: string) => `${count} bottles`,
   },
-  thermometer: 'A thermometer standing in the wine',
+  thermometer: {
+    label: (at: string, wanted: string) =>
+      `A thermometer standing in the wine, drawn at ${at}. Marked beside it: ${wanted}`,
+    range: (lowest: string, highest: string) => `${lowest} to ${highest}`,
+    atLeast: (lowest: string) => `${lowest} or warmer`,
+  },
   tub: 'A tub of water with a spoon, a hose and a hydrometer in it',
 };

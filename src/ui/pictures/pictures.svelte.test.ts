@@ -25,6 +25,11 @@ describe('the picture of an act says what can be seen', () => {
       'read start 1',
       /^A hydrometer in its jar, drawn at 1\.0\d+, in the middle of the range\. Marked beside the stem: the sheet: 1\.0/,
     ],
+    [
+      'take must temperature 1',
+      /^A thermometer standing in the wine, drawn at \d+ °C\. Marked beside it: \d+ °C to \d+ °C$/,
+    ],
+    ['take wine temperature 1', /Marked beside it: \d+ °C or warmer$/],
     ['close with airlock 1', /^Three airlocks\. Half full of water is right/],
     ['look for life 1', /^The fermenting bucket/],
     ['knock the surface 1', /^A spoon has knocked the surface of two wines/],
