@@ -14,6 +14,7 @@ import '../ui/styles/base.css';
 import '../ui/shell/print.css';
 import { orProblem } from '../workflow/or-problem';
 import App from './App.svelte';
+import { chance } from './chance.browser';
 import { ChosenPreferences } from './chosen-preferences.svelte';
 import { copy } from './clipboard.browser';
 import { wallClock } from './clock.browser';
@@ -71,6 +72,7 @@ const outside: Ports = {
       ),
   },
   print: page.print,
+  chance,
   show: page.show,
   copy,
 };

@@ -47,6 +47,8 @@ export type Ports = {
   /** Whether the browser has promised to keep what is stored, and the one time at which it is asked to. */
   storage: { isPromised: () => Promise<boolean>; askToKeep: () => Promise<void> };
   print: () => void;
+  /** A number that nobody can foresee, from which chance that can be repeated begins. */
+  chance: () => number;
   /** Tells the page itself which look was chosen. */
   show: (theme: Preferences['theme']) => void;
   /** Puts a text on the clipboard; whether the device took it. */

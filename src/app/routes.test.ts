@@ -11,6 +11,7 @@ describe('an address', () => {
     ['#/settings', { screen: 'settings' }],
     ['#/help', { screen: 'help' }],
     ['#/safety', { screen: 'safety' }],
+    ['#/school', { screen: 'school' }],
     ['#/batch/k3-9', { screen: 'batch', batch: 'k3-9' }],
     ['#/batch/k3-9/journal', { screen: 'journal', batch: 'k3-9' }],
     ['#/batch/k3-9/sums', { screen: 'sums', batch: 'k3-9' }],

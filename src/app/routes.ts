@@ -6,6 +6,7 @@ export type Route =
   | { screen: 'settings' }
   | { screen: 'help' }
   | { screen: 'safety' }
+  | { screen: 'school' }
   | { screen: 'unknown'; address: string };
 
 /** What can be looked at of one batch: the bench itself, and pages under its address. */
@@ -13,8 +14,8 @@ export type BatchScreen = 'batch' | BatchPage;
 type BatchPage = (typeof BATCH_PAGES)[number];
 const BATCH_PAGES = ['journal', 'sums', 'labels'] as const;
 
-type Plain = 'start' | 'settings' | 'help' | 'safety';
-const PLAIN: readonly Plain[] = ['start', 'settings', 'help', 'safety'];
+type Plain = 'start' | 'settings' | 'help' | 'safety' | 'school';
+const PLAIN: readonly Plain[] = ['start', 'settings', 'help', 'safety', 'school'];
 
 /** The route that an address names. What is not an address of ours is kept, so that it can be told. */
 export function routeOf(hash: string): Route {

@@ -12,6 +12,7 @@ import { judgements } from './en/judgements';
 import { override } from './en/override';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
+import { school } from './en/school';
 import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
@@ -42,6 +43,7 @@ export const en = {
   hands,
   away,
   sources,
+  school,
   sums,
   labels,
   bench,

@@ -64,6 +64,18 @@ export const drawing = {
       'Three airlocks. Half full of water is right. Dry lets air in. Sucked in has its water in the vessel: both are crossed out',
     words: { filled: 'half full', dry: 'dry', 'sucked in': 'sucked in' },
   },
+  foam: {
+    label:
+      'Two vessels cut open. In the one foam lies on the juice, and a ring marks where it stood higher; in the other the surface is bare',
+    yes: 'foam or a ring',
+    no: 'nothing yet',
+  },
+  rush: {
+    label:
+      'A spoon has knocked the surface of two wines. In the one bubbles rush up and foam climbs to the rim; in the other the surface stays calm',
+    yes: 'a rush',
+    no: 'calm',
+  },
   torch: {
     label:
       'A torch shines through two vessels in the dark. In the milky one its beam stands in the wine; in the clear one it passes unseen, and only two spots show on the glass',
@@ -99,6 +111,11 @@ export const drawing = {
     counted: (bottles: string, count: string) => `${bottles}: ${count}`,
     number: (count: string) => `${count} bottles`,
   },
-  thermometer: 'A thermometer standing in the wine',
+  thermometer: {
+    label: (at: string, wanted: string) =>
+      `A thermometer standing in the wine, drawn at ${at}. Marked beside it: ${wanted}`,
+    range: (lowest: string, highest: string) => `${lowest} to ${highest}`,
+    atLeast: (lowest: string) => `${lowest} or warmer`,
+  },
   tub: 'A tub of water with a spoon, a hose and a hydrometer in it',
 };

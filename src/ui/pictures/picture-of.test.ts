@@ -8,7 +8,8 @@ test.each([
   ['warm for the gas', 'temperature', 'thermometer'],
   ['top up', 'litres', 'neck'],
   ['measure brim', 'litres', 'wine'],
-  ['look for life', 'judge', 'wine'],
+  ['look for life', 'judge', 'foam'],
+  ['leave to clear', 'do', 'wine'],
 ] as const)('%s, which is to %s, has the picture of the %s', (step, kind, picture) =>
   expect(pictureOf({ step, kind })).toBe(picture),
 );

@@ -10,6 +10,8 @@ export type PictureName =
   | 'reserve'
   | 'neck'
   | 'airlock'
+  | 'foam'
+  | 'rush'
   | 'torch'
   | 'shake'
   | 'wine';
@@ -23,6 +25,8 @@ const BY_STEP: Partial<Record<StepId, PictureName>> = {
   'sanitise again': 'tub',
   'wash up gear': 'tub',
   'close with airlock': 'airlock',
+  'look for life': 'foam',
+  'knock the surface': 'rush',
   'siphon off': 'siphon',
   'draw reserve': 'reserve',
   'return reserve': 'reserve',

@@ -25,7 +25,14 @@ describe('the picture of an act says what can be seen', () => {
       'read start 1',
       /^A hydrometer in its jar, drawn at 1\.0\d+, in the middle of the range\. Marked beside the stem: the sheet: 1\.0/,
     ],
+    [
+      'take must temperature 1',
+      /^A thermometer standing in the wine, drawn at \d+ °C\. Marked beside it: \d+ °C to \d+ °C$/,
+    ],
+    ['take wine temperature 1', /Marked beside it: \d+ °C or warmer$/],
     ['close with airlock 1', /^Three airlocks\. Half full of water is right/],
+    ['look for life 1', /^The fermenting bucket/],
+    ['knock the surface 1', /^A spoon has knocked the surface of two wines/],
     ['siphon off 2', /litres siphoned from the upper vessel into the lower: .* have crossed/],
     ['draw reserve 1', /^Wine on its way from the vessel into a jug: 2 litres of reserve$/],
     ['return reserve 1', /^Wine on its way from the jug back into the vessel: 2 litres of reserve$/],
@@ -74,6 +81,14 @@ test('the torch shows milky and clear side by side', async () => {
     'clear',
   ]);
 });
+
+test('the gas gate shows how a lively jar differs from a quiet one', () => {
+  const { getByRole } = benchOf(new Maker(fruitWine).goTo('proving gas-free'));
+  expect(getByRole('img', { name: /^Two shaken jars/ })).toHaveTextContent('livelierlike water');
+});
+
+test('foam is shown beside a bare surface on the day it is looked for', async () =>
+  expect((await pictureOf('look for life 1', { days: 2 })).textContent).toBe('foam or a ringnothing yet'));
 
 describe('the spoon of a stir', () => {
   const spoon = (container: HTMLElement) => container.querySelector('.movement svg');
