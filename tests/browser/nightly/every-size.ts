@@ -1,27 +1,58 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { violations } from '../violations';
+import { layoutFaults } from './layout-faults';
 
-const SIZES = { phone: [390, 844], tablet: [1024, 768], wall: [1920, 1080] } as const;
+/** The laptop is at 200 % zoom: half as many pixels of style each way. */
+const SIZES = {
+  phone: [390, 844],
+  'small phone': [320, 640],
+  'phone on its side': [844, 390],
+  tablet: [1024, 768],
+  'laptop at 200': [640, 400],
+  wall: [1920, 1080],
+} as const;
 
 /** Where the pictures go, if any are wanted: `SCREENS=<folder>`. */
 const FOLDER = process.env['SCREENS'];
 
-/** Takes a picture of a screen at every size, by day and by night, and leaves the page as it was. */
-export function everySize(page: Page, of: string): (name: string) => Promise<void> {
-  let nth = 0;
-  return async (name) => {
-    if (!FOLDER) return;
-    const folder = join(FOLDER, of);
-    mkdirSync(folder, { recursive: true });
-    nth += 1;
+/**
+ * Looks at a screen at every size, by day and by night: what axe and the eye for layout find is noted under the screen's
+ * name, and a picture is taken where pictures are wanted. The page is left as it was.
+ */
+export class EverySize {
+  readonly faults: Record<string, unknown> = {};
+  #nth = 0;
+
+  constructor(
+    readonly page: Page,
+    readonly of: string,
+  ) {}
+
+  look = async (name: string): Promise<void> => {
+    const before = this.page.viewportSize();
+    this.#nth += 1;
     for (const [size, [width, height]] of Object.entries(SIZES)) {
-      await page.setViewportSize({ width, height });
+      await this.page.setViewportSize({ width, height });
+      this.#note(name, size, await layoutFaults(this.page));
       for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme });
-        const file = `${String(nth).padStart(3, '0')} ${name.replace(/[^\w ,]/g, '')} ${size} ${colorScheme}.png`;
-        await page.screenshot({ path: join(folder, file), animations: 'disabled' });
+        await this.page.emulateMedia({ colorScheme });
+        this.#note(name, `${size}, ${colorScheme}`, await violations(this.page));
+        if (FOLDER) await this.#picture(FOLDER, `${name} ${size} ${colorScheme}`);
       }
     }
+    if (before) await this.page.setViewportSize(before);
   };
+
+  #note(name: string, where: string, found: readonly unknown[]): void {
+    if (found.length > 0) this.faults[`${name}: ${where}`] = found;
+  }
+
+  async #picture(root: string, name: string): Promise<void> {
+    const folder = join(root, this.of);
+    mkdirSync(folder, { recursive: true });
+    const file = `${String(this.#nth).padStart(3, '0')} ${name.replace(/[^\w ,]/g, '')}.png`;
+    await this.page.screenshot({ path: join(folder, file), animations: 'disabled' });
+  }
 }
