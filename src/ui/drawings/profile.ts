@@ -23,6 +23,9 @@ export const CARBOY: Profile = [
   [246, 24],
 ];
 
+/** The vessels that hold a batch, by what they are called. */
+export const VESSELS = { bucket: BUCKET, carboy: CARBOY };
+
 /** A measuring jug: what the reserve and a sample stand in. */
 export const JUG: Profile = [
   [0, 46],
