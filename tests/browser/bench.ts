@@ -62,11 +62,14 @@ export class BenchPage {
     return this.page.getByRole('button', { name });
   }
 
-  /** Answers the warning, where one stands before the act. */
-  async heed(): Promise<void> {
+  /** Answers the warning, where one stands before the act; `read` comes before it is answered. */
+  async heed(read: () => Promise<void> = () => Promise.resolve()): Promise<void> {
     const own = this.page.locator('.pads button:visible').first();
     await expect(own).toBeEnabled();
-    if (/^ready to continue/.test(await own.innerText())) await own.click();
+    if (/^ready to continue/.test(await own.innerText())) {
+      await read();
+      await own.click();
+    }
     await expect(this.pad(/^ready to continue/)).toHaveCount(0);
   }
 

@@ -16,7 +16,7 @@ export class LedByHand {
   constructor(
     readonly page: Page,
     readonly maker: Maker,
-    readonly seen: (name: string) => Promise<void> = () => Promise.resolve(),
+    readonly seen: (name: string, kind: string) => Promise<void> = () => Promise.resolve(),
   ) {
     this.bench = new BenchPage(page);
   }
@@ -41,8 +41,9 @@ export class LedByHand {
     const act = maker.act!;
     if (act.due !== undefined) maker.waitUntil(act.due);
     await this.#meet();
-    await this.seen(`${maker.place}, ${act.id}`);
-    await bench.heed();
+    const name = `${maker.place}, ${act.id}`;
+    await bench.heed(() => this.seen(`${name}, warned of`, 'warning'));
+    await this.seen(name, act.kind);
     await this.#answer(act);
     const problem = maker.answer();
     if (problem) throw new Error(`${act.id}: ${JSON.stringify(problem)}`);
@@ -121,7 +122,7 @@ export class LedByHand {
   async #gate(gate: Gate): Promise<void> {
     const { bench, maker } = this;
     await this.#meet();
-    await this.seen(gate);
+    await this.seen(gate, gate);
     const already = maker.journal.length;
     const problem = maker.prove(gate);
     if (problem) throw new Error(`${gate}: ${JSON.stringify(problem)}`);
@@ -133,7 +134,7 @@ export class LedByHand {
       if (event.type === 'reading taken')
         await bench.readAtGate({ ...this.#shown(), reading: relativeDensity(event.reading).toFixed(4) });
       if (event.type !== 'gate passed') continue;
-      await this.seen(`${gate}, open`);
+      await this.seen(`${gate}, open`, 'open gate');
       await bench.press(/^go on now/);
     }
   }

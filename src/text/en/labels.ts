@@ -6,7 +6,6 @@ export const labels = {
   title: (name: string) => `Labels of ${name}`,
   link: 'labels',
   lead: 'One for each bottle, to print, cut and paste. What went into the wine, and what was decided against the sheet, comes from the journal.',
-  back: 'to the bench',
   count: 'How many labels',
   countHint: (bottles: string) =>
     `There are ${bottles} bottles. Fewer will do if you write the rest by hand.`,

@@ -76,6 +76,7 @@ export const screens = {
   nav: {
     label: 'Around the app',
     home: 'All batches',
+    bench: 'Back to the bench',
     settings: 'Settings',
     help: 'Help',
     safety: 'Safety card',
@@ -178,7 +179,6 @@ export const screens = {
   journal: {
     title: 'Journal',
     of: (name: string) => `Journal of ${name}`,
-    back: 'Back to the bench',
     newestFirst: 'Newest first',
     oldestFirst: 'Oldest first',
     order: 'Order',

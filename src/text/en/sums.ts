@@ -244,7 +244,6 @@ export const sums = {
   title: (name: string) => `Sums of ${name}`,
   link: 'sums',
   linkOf: (name: string) => `Sums of ${name}`,
-  back: 'Back to the bench',
   lead: 'What your own readings come to, and how sure that is. Nothing here opens a gate.',
   source: 'By',
   gas: 'How much carbon dioxide it gives off in your room is on the',

@@ -18,11 +18,12 @@ const SIZES = {
 const FOLDER = process.env['SCREENS'];
 
 /**
- * Looks at a screen at every size, by day and by night: what axe and the eye for layout find is noted under the screen's
- * name, and a picture is taken where pictures are wanted. The page is left as it was.
+ * Looks at a screen at every size: what the eye for layout finds is noted under the screen's name. Axe looks by day and by
+ * night at the first screen of each kind. Pictures are taken where they are wanted. The page is left as it was.
  */
 export class EverySize {
   readonly faults: Record<string, unknown> = {};
+  readonly #kinds = new Set<string>();
   #nth = 0;
 
   constructor(
@@ -30,15 +31,17 @@ export class EverySize {
     readonly of: string,
   ) {}
 
-  look = async (name: string): Promise<void> => {
+  look = async (name: string, kind: string): Promise<void> => {
     const before = this.page.viewportSize();
+    const isNew = !this.#kinds.has(kind);
+    this.#kinds.add(kind);
     this.#nth += 1;
     for (const [size, [width, height]] of Object.entries(SIZES)) {
       await this.page.setViewportSize({ width, height });
       this.#note(name, size, await layoutFaults(this.page));
-      for (const colorScheme of ['light', 'dark'] as const) {
+      for (const colorScheme of isNew || FOLDER ? (['light', 'dark'] as const) : []) {
         await this.page.emulateMedia({ colorScheme });
-        this.#note(name, `${size}, ${colorScheme}`, await violations(this.page));
+        if (isNew) this.#note(name, `${size}, ${colorScheme}`, await violations(this.page));
         if (FOLDER) await this.#picture(FOLDER, `${name} ${size} ${colorScheme}`);
       }
     }
