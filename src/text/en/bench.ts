@@ -139,6 +139,8 @@ export const bench = {
   account: {
     list: 'Tick each one that is in front of you',
     all: 'All are there.',
+    row: (inRow: number, apart: number, there: number) =>
+      `${String(inRow)} sachets in a row, in the order of their use${apart > 0 ? ', the yeast apart' : ''}; ${String(there)} of them there`,
     left: (count: number) => (count === 1 ? 'one still to find' : `${count} still to find`),
   },
 
