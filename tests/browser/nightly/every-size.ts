@@ -14,6 +14,8 @@ const SIZES = {
   wall: [1920, 1080],
 } as const;
 
+const PICTURED: ReadonlySet<string> = new Set<keyof typeof SIZES>(['phone', 'tablet', 'wall']);
+
 /** Where the pictures go, if any are wanted: `SCREENS=<folder>`. */
 const FOLDER = process.env['SCREENS'];
 
@@ -39,10 +41,11 @@ export class EverySize {
     for (const [size, [width, height]] of Object.entries(SIZES)) {
       await this.page.setViewportSize({ width, height });
       this.#note(name, size, await layoutFaults(this.page));
-      for (const colorScheme of isNew || FOLDER ? (['light', 'dark'] as const) : []) {
+      const pictured = FOLDER !== undefined && PICTURED.has(size);
+      for (const colorScheme of isNew || pictured ? (['light', 'dark'] as const) : []) {
         await this.page.emulateMedia({ colorScheme });
         if (isNew) this.#note(name, `${size}, ${colorScheme}`, await violations(this.page));
-        if (FOLDER) await this.#picture(FOLDER, `${name} ${size} ${colorScheme}`);
+        if (FOLDER && pictured) await this.#picture(FOLDER, `${name} ${size} ${colorScheme}`);
       }
     }
     if (before) await this.page.setViewportSize(before);

@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 /** What lies wrong on the page as it stands: nothing may scroll sideways, run off, be cut, or be too small to press. Runs in the page. */
 function faultsNow(): string[] {
   const LEAST_PAD = 72;
-  const told = (element: Element) => (element.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 40);
+  const told = (element: Element) => element.textContent.trim().replace(/\s+/g, ' ').slice(0, 40);
   const root = document.documentElement;
   const sideways =
     root.scrollWidth > root.clientWidth ? [`scrolls sideways to ${String(root.scrollWidth)}`] : [];
