@@ -27,7 +27,7 @@ export default defineConfig({
     baseURL: `http://localhost:${port}/`,
     locale: 'en-GB',
     timezoneId: 'Europe/Vienna',
-    trace: 'retain-on-failure',
+    trace: { mode: 'retain-on-failure', screenshots: false, sources: false },
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),
       args: [...quiet, '--no-first-run'],
