@@ -134,3 +134,11 @@ const yetToSweeten = (sheet: KitSheet, facts: Facts): boolean =>
   inUse(sheet, facts.leftOut).sachets.some(
     ({ id, contents }) => contents.includes('sweetening pack') && !isIn(facts, id),
   );
+
+const BEFORE_SUGAR: ReadonlySet<Place> = new Set<Place>(['degas', 'proving gas-free', 'fine']);
+
+/** Where the sweetening pack is still to come, and a reading that is struck sends the wine back to be proven dry once more. */
+export const mayBeProvenAgain = ({ sheet, facts, place }: Known, left: number): boolean =>
+  BEFORE_SUGAR.has(place) &&
+  yetToSweeten(sheet, facts) &&
+  (left > 0 || !judge('may sweeten', sheet, facts).open);

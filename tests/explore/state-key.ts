@@ -8,7 +8,7 @@ import { hasYielded } from '../../src/procedure/yielding';
 import { lastDegassed } from '../../src/procedure/selections';
 import type { Maker } from '../story/maker';
 import { clearing } from './clearing';
-import { AT_REST, dryness, readingsThatCount } from './dryness';
+import { AT_REST, dryness, mayBeProvenAgain, readingsThatCount } from './dryness';
 import type { Budget } from './explore';
 import { goneWrong } from './gone-wrong';
 import { hour } from './hour';
@@ -34,7 +34,8 @@ export function stateKey(maker: Maker, { corrections: left, mishaps }: Budget): 
     facts.returns
       .filter(({ gate }) => gate !== 'proving mixed')
       .map(({ gate, clause }) => `${gate} ${clause}`),
-    open ? [readingsThatCount(maker, left), hour(facts)] : dryness(maker, left),
+    (open || mayBeProvenAgain(maker, left)) && [readingsThatCount(maker, left), hour(facts)],
+    open || dryness(maker, left),
     facts.pitched && Math.min(daysBetween(facts.pitched, facts.now), maker.sheet.dry.minimumDays),
     answersSince(facts.judgements, 'rush', 0).at(-1)?.yes,
     open || [AT_REST.has(place) && resting(facts, left), clearing(maker)],
