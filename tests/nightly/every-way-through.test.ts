@@ -31,6 +31,14 @@ everyWayThrough(
 );
 
 everyWayThrough(
+  'with two things gone wrong, each reading dry or not, and no way back but those that are called for',
+  ['ferment', 'finished'],
+  { ...NOTHING, mishaps: 2, returns: 0, readings: 'dry or not', answers: 'careful' },
+  SAMPLING,
+  GATES_AND_SEALS,
+);
+
+everyWayThrough(
   'with two readings struck, each dry or not, and no way back but those that are called for',
   ['ferment', 'finished'],
   { ...NOTHING, corrections: 2, returns: 0, readings: 'dry or not', answers: 'careful' },

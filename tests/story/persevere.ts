@@ -26,9 +26,10 @@ export function persevere(
   return undefined;
 }
 
-/** A sealed act that was left lying until its proof grew stale asks for a reading. */
+/** A reading wants a hydrometer that was checked; a sealed act that was left lying until its proof grew stale, a reading. */
 function answerOrRead(maker: Maker): Problem | undefined {
   const problem = maker.answer();
+  if (problem?.code === 'hydrometer-not-checked') return maker.report(anotherHydrometer);
   return problem && maker.act?.sealed ? maker.read() : problem;
 }
 
