@@ -66,7 +66,7 @@ export class BenchPage {
   async heed(): Promise<void> {
     const own = this.page.locator('.pads button:visible').first();
     await expect(own).toBeEnabled();
-    if (/^ready to continue/.test(await own.innerText())) await own.click();
+    if (/^ready to continue/.test(await own.innerText())) await this.press(/^ready to continue/);
     await expect(this.pad(/^ready to continue/)).toHaveCount(0);
   }
 
