@@ -38,6 +38,8 @@ export default defineConfig({
   build: {
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // One script and one style sheet for the first screen: a phone far from its mast waits for each file anew.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
   worker: { format: 'es' },
   test: {

@@ -12,10 +12,11 @@ import { speechEngine } from '../voice/speech-engine.browser';
 import type { Tones } from '../voice/tones';
 import { webTones } from '../voice/tones.browser';
 import { vibration } from '../voice/vibration.browser';
-import type { Journal } from '../workflow/journal';
+import type { Journal, Told } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
 import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
+import { turnOver } from './turn-over.browser';
 
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
 export function handsFreeOf(text: Text, now: () => Instant, preferences: () => Preferences): LeadByEar {
@@ -45,7 +46,7 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: () => P
   return (words: Words, journal: Pick<Journal, 'report'>) => {
     presence.begin();
     const { speaker } = presence;
-    const report = journal.report.bind(journal);
+    const report = (told: Told) => turnOver(() => journal.report(told));
     const hands = new LedHands(words, { speaker, tones, ticker, now, report }, presence);
     return {
       hands,

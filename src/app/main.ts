@@ -84,15 +84,21 @@ const news = new VersionNews();
 mount(VersionNotice, { target, props: { news, text: enFirst } });
 mount(App, { target, props: { outside, trouble } });
 
-// The bench is fetched once the first screen stands, so that nobody waits for it there.
+/** Vite's dev server makes every file afresh: there is nothing to keep. */
+function keepUpToDate(): void {
+  if (import.meta.env.PROD)
+    void followUpdates({
+      isAtRest: () => routeOf(location.read()).screen === 'opening',
+      subscribe: location.subscribe,
+      tell: (version) => news.tell(version),
+    });
+}
+
+// The bench is fetched once the first screen stands, so that nobody waits for it there; the same goes for what is kept
+// for use without a network. Where that is kept already, a new version is looked for at once.
+const isKept = page.isKept();
+if (isKept) keepUpToDate();
 page.whenIdle(() => {
+  if (!isKept) keepUpToDate();
   void Promise.allSettled([leading(), import('./BatchRoute.svelte')]);
 });
-
-// Vite's dev server makes every file afresh: there is nothing to keep.
-if (import.meta.env.PROD)
-  void followUpdates({
-    isAtRest: () => routeOf(location.read()).screen === 'opening',
-    subscribe: location.subscribe,
-    tell: (version) => news.tell(version),
-  });

@@ -18,6 +18,9 @@ export const page = {
     window.setTimeout(idle, SETTLED_MS);
   },
 
+  /** Whether this page came from what is kept for use without a network. */
+  isKept: (): boolean => 'serviceWorker' in navigator && navigator.serviceWorker.controller !== null,
+
   /** Whether the browser has promised to keep what is stored. */
   isStoragePromised: async (): Promise<boolean> =>
     'storage' in navigator && 'persisted' in navigator.storage && (await navigator.storage.persisted()),

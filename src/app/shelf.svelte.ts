@@ -3,6 +3,7 @@ import type { Shelved } from '../ui/opening/shelved';
 import type { BatchHeader } from '../workflow/batch-header';
 import type { JournalPorts } from '../workflow/journal';
 import { orProblem } from '../workflow/or-problem';
+import { openJournal } from './open-journal';
 
 /** All batches of this device as they stand. Each is read to its end, so that one that cannot be is found here. */
 export class Shelf {
@@ -36,9 +37,7 @@ export class Shelf {
   }
 
   async #shelved(header: BatchHeader): Promise<Shelved> {
-    // Fetched where there is a batch to open; the first screen of a new device needs none of it.
-    const { Journal } = await import('../workflow/journal');
-    const opened = await Journal.open(this.#ports, header.id);
+    const opened = await openJournal(this.#ports, header.id);
     if (!opened.ok) return { header, facts: undefined, problem: opened.problem };
     const { snapshot, mismatch, header: standing } = opened.value;
     opened.value.close();

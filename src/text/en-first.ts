@@ -1,5 +1,5 @@
+import { firstScreens } from './en/first-screens';
 import { problems } from './en/problems';
-import { screens } from './en/screens';
 import { units } from './en/units';
 import { updates } from './en/updates';
 
@@ -9,6 +9,6 @@ export const enFirst = {
   name: 'English',
   units,
   problems,
-  screens,
+  screens: firstScreens,
   updates,
 };

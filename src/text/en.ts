@@ -13,6 +13,7 @@ import { override } from './en/override';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
 import { school } from './en/school';
+import { screens } from './en/screens';
 import { sources } from './en/sources';
 import { stepNames } from './en/step-names';
 import { steps } from './en/steps';
@@ -24,6 +25,7 @@ import { whatHappened } from './en/what-happened';
 /** English: the first language, and the shape of all others. */
 export const en = {
   ...enFirst,
+  screens,
   places,
   gates,
   judgements,

@@ -1,12 +1,13 @@
 import type { Problem } from '../domain/problem';
 import type { en } from './en';
+import type { enFirst } from './en-first';
 import type { Formats } from './formats';
 
 /** Every word the app can say. English is the first of them; another language is finished when it compiles. */
 export type Text = typeof en;
 
 /** What can be said before the rest of the words has been fetched. */
-export type FirstText = Pick<Text, 'language' | 'name' | 'units' | 'problems' | 'screens' | 'updates'>;
+export type FirstText = typeof enFirst;
 
 /** What a step shows (at most twelve words, one verb), says, and why; what can hurt is said before it. */
 export type StepWords = { show: string; say: string; why: string; more?: string; caution?: string };

@@ -68,7 +68,7 @@ export class BenchPage {
     await expect(own).toBeEnabled();
     if (/^ready to continue/.test(await own.innerText())) {
       await read();
-      await own.click();
+      await this.press(/^ready to continue/);
     }
     await expect(this.pad(/^ready to continue/)).toHaveCount(0);
   }

@@ -14,23 +14,24 @@ export function makerOf(kit: KitId): Maker {
   return new Maker(sheet, normalWine(sheet), { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 0 });
 }
 
-/**
- * The batch of a story, brought in as a file on the day on which the story stands, and opened on the bench: what a long
- * way by hand would lead to.
- */
-export async function broughtIn(page: Page, maker: Maker): Promise<BenchPage> {
-  await page.clock.install({ time: maker.now.at + 60_000 });
-  await page.goto('/');
-  const { sheet, input, journal } = maker;
-  const file = writeBatchFile({ id: 'shelf-two', name: 'Shelf two', ...input, sheet }, journal);
+/** The batch of a story, brought in as a file from the opening screen and opened on the bench. */
+export async function bringIn(page: Page, { sheet, input, journal }: Maker, id = 'shelf-two'): Promise<void> {
+  const file = writeBatchFile({ id, name: 'Shelf two', ...input, sheet }, journal);
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Bring in a batch file' }).click();
   await (
     await chooser
-  ).setFiles({ name: 'shelf-two.batch.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+  ).setFiles({ name: `${id}.batch.json`, mimeType: 'application/json', buffer: Buffer.from(file) });
   // Every event is judged again on the way in.
   await expect(page.getByText('Shelf two is here')).toBeVisible({ timeout: 20_000 });
-  await page.goto('/#/batch/shelf-two');
+  await page.goto(`/#/batch/${id}`);
   await expect(page).toHaveTitle(/^Shelf two:/);
+}
+
+/** The same on the day on which the story stands: what a long way by hand would lead to. */
+export async function broughtIn(page: Page, maker: Maker): Promise<BenchPage> {
+  await page.clock.install({ time: maker.now.at + 60_000 });
+  await page.goto('/');
+  await bringIn(page, maker);
   return new BenchPage(page);
 }

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { relativeDensity } from '../../src/domain/gravity';
-import { isEnd, isPhase, type Gate } from '../../src/procedure/phase';
+import { isEnd, isPhase, type Gate, type Place } from '../../src/procedure/phase';
 import type { Act } from '../../src/procedure/step';
 import { en } from '../../src/text/en';
 import type { Maker } from '../story/maker';
@@ -11,18 +11,16 @@ import { BenchPage } from './bench';
  * and two hands do the same on the page. `seen` is told of every screen, before it is answered.
  */
 export class LedByHand {
-  readonly bench: BenchPage;
-
   constructor(
     readonly page: Page,
     readonly maker: Maker,
     readonly seen: (name: string, kind: string) => Promise<void> = () => Promise.resolve(),
-  ) {
-    this.bench = new BenchPage(page);
-  }
+    readonly bench: BenchPage = new BenchPage(page),
+  ) {}
 
-  async toTheEnd(): Promise<void> {
-    for (let steps = 0; !isEnd(this.maker.place); steps += 1) {
+  /** To the end of the batch, or to a place before it. */
+  async toTheEnd(before?: Place): Promise<void> {
+    for (let steps = 0; !isEnd(this.maker.place) && this.maker.place !== before; steps += 1) {
       if (steps > 300) throw new Error(`never came to an end, but to ${this.maker.place}`);
       await (isPhase(this.maker.place) ? this.#act() : this.#gate(this.maker.place));
     }

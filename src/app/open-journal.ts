@@ -1,0 +1,11 @@
+import type { Result } from '../domain/result';
+import type { Journal, JournalPorts } from '../workflow/journal';
+
+/**
+ * Opens a batch. What that takes is fetched with the first batch that is opened, in one place: whoever leaves the bench
+ * for all batches has it, and a new version that comes in there finds nothing on its way.
+ */
+export async function openJournal(ports: JournalPorts, id: string): Promise<Result<Journal>> {
+  const { Journal } = await import('../workflow/journal');
+  return Journal.open(ports, id);
+}

@@ -1,0 +1,4 @@
+import { mount } from 'svelte';
+import Counter from './Counter.svelte';
+
+mount(Counter, { target: document.body });

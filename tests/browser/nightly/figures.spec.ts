@@ -1,0 +1,107 @@
+import { loadavg } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import type { Page } from '@playwright/test';
+import { build } from 'vite';
+import type { Instant } from '../../../src/domain/unit';
+import { builtInSheets } from '../../../src/procedure/kits';
+import { Maker, normalWine } from '../../story/maker';
+import { serve } from '../../tools/serve.mjs';
+import { BenchPage } from '../bench';
+import { bringIn } from '../brought-in';
+import { expect, test } from '../fixtures';
+import { percentile, timedPress, timeKeys } from './key-to-paint';
+
+/** Figures to look at. None of them passes or fails: a busy machine is no fault of the app. */
+
+/** Acts one after the other that ask for nothing but the word that they are done. */
+const IN_A_ROW = [/where the vessel/, /Wash/, /Rinse/, /saniti/i];
+const BATCHES = 8;
+
+const say = (line: string) => console.log(`  ${line}`);
+
+/** The smallest page of the same kind, built on the spot and opened. */
+async function openCounter(page: Page, folder: string): Promise<void> {
+  const root = fileURLToPath(new URL('../../bench/counter', import.meta.url));
+  await build({
+    configFile: false,
+    logLevel: 'error',
+    root,
+    base: './',
+    plugins: [svelte({ configFile: false })],
+    build: { outDir: folder, emptyOutDir: true },
+  });
+  await page.goto(`http://localhost:${await serve(folder, 0)}/`);
+  await expect(page.getByRole('heading')).toHaveText('0');
+}
+
+/** Batches begun an hour ago that stand at the first act of the row. */
+function makerAt(nth: number): Maker {
+  const sheet = builtInSheets[nth % builtInSheets.length]!;
+  const maker = new Maker(sheet, normalWine(sheet), {
+    at: (Date.now() - 3_600_000) as Instant,
+    offsetMinutes: 0,
+  });
+  while (maker.act?.kind !== 'do') maker.answer();
+  return maker;
+}
+
+test('from a key press to the next act, as painted', async ({ page, browser }, info) => {
+  test.setTimeout(300_000);
+  await page.addInitScript(timeKeys);
+  await page.goto('/');
+  const bench = new BenchPage(page);
+  const acts: number[] = [];
+  for (let nth = 0; nth < BATCHES; nth += 1) {
+    await bringIn(page, makerAt(nth), `shelf-${String(nth)}`);
+    for (const heading of IN_A_ROW) {
+      await bench.heed();
+      await expect(bench.heading).toHaveText(heading);
+      acts.push(await timedPress(page));
+    }
+    await page.goto('/#/');
+  }
+  const counter = await browser.newPage();
+  await counter.addInitScript(timeKeys);
+  await openCounter(counter, info.outputPath('counter'));
+  const counts: number[] = [];
+  while (counts.length < acts.length) counts.push(await timedPress(counter));
+  await counter.close();
+
+  const p95 = [percentile(acts, 0.95), percentile(counts, 0.95)] as const;
+  const median = [percentile(acts, 0.5), percentile(counts, 0.5)] as const;
+  const line = ([ours, bare]: readonly [number, number]) =>
+    `${ours.toFixed(0)} ms; a bare page ${bare.toFixed(0)} ms; ${(ours / bare).toFixed(1)} times as long`;
+  say(`${String(acts.length)} acts, processor slowed down 6 times, load ${loadavg()[0]!.toFixed(1)}:`);
+  say(`key press to the next act painted, p95     ${line(p95)}`);
+  say(`key press to the next act painted, median  ${line(median)}`);
+  expect(acts.length).toBeGreaterThanOrEqual(30);
+});
+
+test('what is fetched until the first screen, and until the first act', async ({ page }) => {
+  // The files that are kept for use without a network are not what anybody waits for.
+  await page.addInitScript(() => {
+    ServiceWorkerContainer.prototype.register = () => new Promise(() => undefined);
+  });
+  const fetched = () =>
+    page.evaluate(() => {
+      const files = performance.getEntries().filter((entry) => entry instanceof PerformanceResourceTiming);
+      return {
+        files: files.length,
+        kib: files.reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0) / 1024,
+      };
+    });
+  const tell = async (until: string) => {
+    const { files, kib } = await fetched();
+    say(`until ${until}: ${kib.toFixed(1)} KiB in ${String(files)} files, as sent, fonts too`);
+    return kib;
+  };
+  await page.goto('/');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Fallbright');
+  await page.evaluate(() => document.fonts.ready);
+  const first = await tell('the first screen');
+  await new BenchPage(page).begin(/Hedge Lantern/, 'Shelf two');
+  await expect(page).toHaveTitle(/^Shelf two: Check the box/);
+  await expect(page.getByRole('checkbox').first()).toBeVisible();
+  expect(await tell('the first act')).toBeGreaterThan(first);
+});
