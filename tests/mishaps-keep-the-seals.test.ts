@@ -68,9 +68,8 @@ function does(maker: Maker, deed: Deed): void {
       else if (isGate(maker.place)) maker.prove(maker.place);
       return;
     case 'go back':
-      if (!isGate(maker.place)) return;
       for (const clause of ['gassy', 'still-moving', 'cloudy', 'start-outside', 'no-baseline'])
-        maker.report({ type: 'sent back', how: 'touch', gate: maker.place, clause });
+        if (isGate(maker.place)) maker.report({ type: 'sent back', how: 'touch', gate: maker.place, clause });
       return;
     case 'strike':
       maker.facts.readings.slice(-1).forEach(({ entry }) => {
