@@ -148,7 +148,8 @@ describe('the guide cannot be talked into', () => {
       counted += 1;
       expect([before.stage, before.told, event.type]).toEqual(['reading back', true, 'yes']);
     });
-    expect(counted).toBeGreaterThan(20);
+    // Often enough for the rule to have been asked.
+    expect(counted).toBeGreaterThan(5);
   });
 
   test('hearing what is not on offer, or being deaf to what is', () => {

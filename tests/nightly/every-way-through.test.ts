@@ -30,12 +30,13 @@ everyWayThrough(
   builtInSheets.filter((sheet) => sheet !== hedge),
 );
 
+// Where the sachets are in hand; over a whole batch the pairs are too many for a night.
 everyWayThrough(
   'with two things gone wrong, each reading dry or not, and no way back but those that are called for',
-  ['ferment', 'finished'],
+  ['stabilise', 'top up'],
   { ...NOTHING, mishaps: 2, returns: 0, readings: 'dry or not', answers: 'careful' },
   SAMPLING,
-  GATES_AND_SEALS,
+  ['proving dry', 'stabilise', 'degas', 'proving gas-free', 'fine', 'top up'],
 );
 
 everyWayThrough(
