@@ -49,6 +49,8 @@ export default defineConfig({
         test: {
           name: 'node',
           environment: 'node',
+          // Nothing below the screens keeps what another spec could trip over, and a fresh worker each costs a minute.
+          isolate: false,
           include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
           exclude: ['**/*.svelte.test.ts', 'tests/browser/**', ...(nightly ? [] : ['tests/nightly/**'])],
           testTimeout: nightly ? 600_000 : 20_000,

@@ -29,29 +29,33 @@ for (const path of ['/', '/a/shelf/'])
       await expect(heading(page)).toHaveText(second);
       await expect(news(page)).toHaveText('');
     });
-
-    test('every address opens afresh, the batch’s own too', async ({ page, site, context }) => {
-      await load(page);
-      await begin(page);
-      const { hash } = new URL(page.url());
-      await site.stop();
-      await page.close();
-      for (const [address, title] of [
-        ['', 'Fallbright'],
-        ['index.html#/help', 'Help'],
-        ['?from=a-link#/settings', 'Settings'],
-        [hash, 'Shelf two: Check the box'],
-        [`${hash}/journal`, 'Shelf two'],
-      ] as const) {
-        const opened = await context.newPage();
-        await opened.goto(`./${address}`);
-        await expect(heading(opened)).toBeVisible();
-        await expect(opened).toHaveTitle(new RegExp(title));
-        expect(await ownFonts(opened)).toEqual(['loaded', 'loaded']);
-        await opened.close();
-      }
-    });
   });
+
+test.describe('served at a longer path, with the server stopped after the first load', () => {
+  test.use({ path: '/a/shelf/' });
+
+  test('every address opens afresh, the batch’s own too', async ({ page, site, context }) => {
+    await load(page);
+    await begin(page);
+    const { hash } = new URL(page.url());
+    await site.stop();
+    await page.close();
+    for (const [address, title] of [
+      ['', 'Fallbright'],
+      ['index.html#/help', 'Help'],
+      ['?from=a-link#/settings', 'Settings'],
+      [hash, 'Shelf two: Check the box'],
+      [`${hash}/journal`, 'Shelf two'],
+    ] as const) {
+      const opened = await context.newPage();
+      await opened.goto(`./${address}`);
+      await expect(heading(opened)).toBeVisible();
+      await expect(opened).toHaveTitle(new RegExp(title));
+      expect(await ownFonts(opened)).toEqual(['loaded', 'loaded']);
+      await opened.close();
+    }
+  });
+});
 
 test('each file of ours is kept once, and the pictures for the system not at all', ({ site }) => {
   const files = readdirSync(site.folder, { recursive: true, withFileTypes: true })

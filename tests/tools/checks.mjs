@@ -1,8 +1,12 @@
 import { runModule } from './run.mjs';
 
+/** @type {readonly [script: string, ...args: string[]]} */
+const ESLINT = ['eslint/bin/eslint.js', '--config', 'tests/eslint.config.js', '--max-warnings', '0'];
+
 /** The slowest first: two run at a time. @type {readonly (readonly [name: string, script: string, ...args: string[]])[]} */
 const CHECKS = [
-  ['eslint', 'eslint/bin/eslint.js', '--config', 'tests/eslint.config.js', '--max-warnings', '0', '.'],
+  ['eslint src', ...ESLINT, 'src'],
+  ['eslint tests', ...ESLINT, '.', '--ignore-pattern', 'src/**'],
   ['svelte-check', 'svelte-check/bin/svelte-check', '--fail-on-warnings', '--output', 'human'],
   ['types', 'typescript/bin/tsc', '--project', 'tsconfig.json'],
   ['no DOM below floor 3', 'typescript/bin/tsc', '--project', 'tests/tsconfig.pure.json'],
