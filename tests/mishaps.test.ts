@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { HOUR } from '../src/domain/calendar';
+import type { Instant } from '../src/domain/unit';
 import { canBeTold } from '../src/procedure/can-be-told';
 import type { KitSheet } from '../src/procedure/kit-sheet';
 import { builtInSheets } from '../src/procedure/kits';
@@ -133,4 +135,26 @@ test.each(builtInSheets)('a journal of $name with mishaps replays to the same st
   persevere(maker);
   expect(maker.facts.mishaps.length).toBeGreaterThanOrEqual(4);
   expect(replay(maker.input, maker.journal)).toEqual({ snapshot: maker.snapshot });
+});
+
+test('sugar that is told to have gone in before the stabilisers has to ferment out, whenever it is told', () => {
+  const maker = new Maker(hedge).goTo('degas');
+  const sulphite = maker.facts.additions.find(({ contents }) => contents.includes('sulphite'))!;
+  const before = (hours: number) => (sulphite.at - hours * HOUR) as Instant;
+  const tell = (takenAt: Instant) => {
+    const after = maker.fork().wait(0.2);
+    after.report({
+      type: 'mishap told',
+      how: 'touch',
+      mishap: 'wrong sachet',
+      sachet: 'sweetening',
+      takenAt,
+    });
+    return after;
+  };
+  const early = tell(before(30));
+  expect(early.place).toBe('ferment');
+  expect(early.facts.additions.at(-1)?.unguarded).toBe(true);
+  expect(persevere(early)).toBeUndefined();
+  expect(tell(maker.now.at).place).toBe('degas');
 });

@@ -1,3 +1,5 @@
+import type { Moment } from '../domain/calendar';
+import type { Instant } from '../domain/unit';
 import { isStabiliser } from './contents';
 import { isBottled, isIn, type Facts } from './facts';
 import type { KitSheet, Sachet } from './kit-sheet';
@@ -35,8 +37,8 @@ export const LEADS_BACK: readonly LeadsBack[] = [
   { why: 'poured back, never proven dry', from: between('bottle', 'rest'), to: 'proving dry' },
 ];
 
-/** A mishap as it is told. */
-export type Telling = { mishap: Mishap; sachet?: string | undefined };
+/** A mishap as it is told; `takenAt` where it happened earlier than it is told. */
+export type Telling = { mishap: Mishap; sachet?: string | undefined; takenAt?: Instant | undefined };
 
 /** Where a mishap leads from where it is said; nothing where the batch stays. */
 export function leadsTo(sheet: KitSheet, facts: Facts, place: Where, told: Telling): Where | undefined {
@@ -51,14 +53,14 @@ function whyOf(sheet: KitSheet, facts: Facts, place: Where, told: Telling): Why 
   if (isBottled(facts)) return undefined;
   const sachet = toldSachet(sheet, facts, told);
   if (change === 'sachet in')
-    return sachet && !isIn(facts, sachet.id) ? added(sheet, facts, place, sachet) : undefined;
+    return sachet && !isIn(facts, sachet.id) ? added(sheet, facts, place, sachet, told.takenAt) : undefined;
   if (change === 'sachet not in') return sachet && notIn(facts, sachet);
   if (change === 'filled anew') return facts.pitched ? undefined : 'filled wrongly';
   return change === 'topped up' ? 'late addition' : change === 'stirred up' ? 'stirred up' : undefined;
 }
 
-const added = (sheet: KitSheet, facts: Facts, place: Where, sachet: Sachet): Why =>
-  isUnguarded(sheet, facts, place, sachet) ? 'sugar without guard' : 'late addition';
+const added = (...at: Parameters<typeof isUnguarded>): Why =>
+  isUnguarded(...at) ? 'sugar without guard' : 'late addition';
 
 function notIn({ additions }: Facts, { contents }: Sachet): Why | undefined {
   if (contents.includes('yeast')) return 'yeast not in';
@@ -70,19 +72,25 @@ function notIn({ additions }: Facts, { contents }: Sachet): Why | undefined {
     : undefined;
 }
 
-/** Sugar is guarded where dryness was proven on the way, and every sorbate of the sheet is in. */
+/** Sugar is guarded where dryness had been proven on the way when it went in, and every sorbate of the sheet was in. */
 export function isUnguarded(
   { sachets }: KitSheet,
   facts: Facts,
   place: Where,
   { contents }: Sachet,
+  takenAt: Instant | undefined,
 ): boolean {
   if (!contents.includes('sweetening pack')) return false;
   const sorbates = sachets.filter((sachet) => sachet.contents.includes('sorbate'));
+  const proven = facts.passed['proving dry'];
+  const wasThere = ({ at }: Moment): boolean => takenAt === undefined || at <= takenAt;
+  const wasIn = (id: string): boolean =>
+    facts.additions.some((addition) => addition.sachet === id && wasThere(addition));
   return (
     COURSE.indexOf(place) <= COURSE.indexOf('stabilise') ||
-    facts.passed['proving dry'] === undefined ||
-    sorbates.some(({ id }) => !isIn(facts, id))
+    proven === undefined ||
+    !wasThere(proven) ||
+    sorbates.some(({ id }) => !wasIn(id))
   );
 }
 

@@ -89,9 +89,9 @@ const CHANGES: Record<Change, (told: Told) => Facts> = {
 
 type Adding = { sachet: Sachet; place: Phase | Gate; moment: Moment; unguarded?: boolean };
 
-function sachetIn({ sheet, facts, place, sachet, moment }: Told): Facts {
+function sachetIn({ sheet, facts, place, event, sachet, moment }: Told): Facts {
   if (!sachet || isIn(facts, sachet.id)) return facts;
-  const unguarded = isUnguarded(sheet, facts, place, sachet);
+  const unguarded = isUnguarded(sheet, facts, place, sachet, event.takenAt);
   const after = withAddition(facts, { sachet, place, moment, unguarded });
   return sachet.contents.includes('yeast') ? { ...after, pitched: facts.pitched ?? moment } : after;
 }

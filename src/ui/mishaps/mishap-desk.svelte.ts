@@ -1,7 +1,7 @@
 import { parseLocalTime } from '../../domain/parse-local-time';
 import type { Problem } from '../../domain/problem';
 import { accepted, type Result } from '../../domain/result';
-import type { Litres } from '../../domain/unit';
+import type { Instant, Litres } from '../../domain/unit';
 import { parseVolume } from '../../domain/volume';
 import { sachetsNow } from '../../procedure/can-be-told';
 import type { Sachet } from '../../procedure/kit-sheet';
@@ -43,6 +43,12 @@ export class MishapDesk {
     return this.#may('litres');
   }
   /** What is wrong with each field, in words. */
+  /** When it happened, where that is told and can be read. */
+  get takenAt(): Instant | undefined {
+    const happened = parseLocalTime(this.happened, this.bench.now);
+    return happened.ok ? happened.value : undefined;
+  }
+
   sentence(field: 'litres' | 'happened'): string | undefined {
     return this.bench.tell(this.#problems[field]);
   }
