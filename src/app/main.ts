@@ -47,7 +47,8 @@ const store = new MirroredJournalStore(idbDatabase('fallbright'), idbDatabase('f
 let byEar: Promise<LeadByEar> | undefined;
 /** Fetched once; what did not come is asked for again. */
 function leading(): Promise<LeadByEar> {
-  byEar ??= Promise.all([import('./hands-free.browser'), wholeText()]).then(([{ handsFreeOf }, text]) =>
+  if (byEar) return byEar;
+  byEar = Promise.all([import('./hands-free.browser'), wholeText()]).then(([{ handsFreeOf }, text]) =>
     handsFreeOf(text, now, () => preferences.current),
   );
   byEar.catch(() => (byEar = undefined));

@@ -149,7 +149,7 @@ function stabilising(sheet: KitSheet, facts: Facts): Verdict {
   return mayStabilise({ fermented: fermented(sheet, facts), passing, addedSince, judgedBefore });
 }
 
-const printedOn = ({ sachets }: KitSheet, sachet: string): string =>
+export const printedOn = ({ sachets }: KitSheet, sachet: string): string =>
   sachets.find(({ id }) => id === sachet)?.printed ?? sachet;
 
 /** Sugar goes in only behind every stabiliser of the sheet, and only while dryness is not in doubt. */

@@ -12,6 +12,10 @@ const whole = (lowest: number, highest: number) => v.pipe(between(lowest, highes
 const slug = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/), v.maxLength(60));
 const litres = between(3, 60);
 
+/** What a sachet may say of itself, in the order in which a label tells it. */
+export const ALLERGENS = ['sulphite', 'shellfish', 'fish', 'egg', 'milk'] as const;
+export type Allergen = (typeof ALLERGENS)[number];
+
 const sachet = v.strictObject({
   id: slug,
   /** The words printed on it: what the maker looks for, and what is read back. */
@@ -27,7 +31,7 @@ const sachet = v.strictObject({
   stirSeconds: whole(0, 900),
   /** Minutes to wait before whatever comes next. */
   gapMinutes: whole(0, 2880),
-  allergen: v.optional(v.picklist(['sulphite', 'shellfish', 'fish', 'egg', 'milk'])),
+  allergen: v.optional(v.picklist(ALLERGENS)),
 });
 
 const move = v.variant('when', [

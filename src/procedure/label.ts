@@ -4,11 +4,10 @@ import type { Interval } from '../domain/sums/ground/interval';
 import { bottlesWanted } from './bottles-wanted';
 import type { Contents } from './contents';
 import { isBottled, nthBottling, type Facts, type Override } from './facts';
-import type { KitSheet, Sachet } from './kit-sheet';
+import { printedOn } from './judge';
+import { ALLERGENS, type Allergen, type KitSheet } from './kit-sheet';
 import { FIRST_TASTE_DAYS } from './phases/after';
 import { strength } from './strength';
-
-export type Allergen = NonNullable<Sachet['allergen']>;
 
 /** What a bottle should say in a year, when nobody remembers. */
 export type Label = {
@@ -25,8 +24,6 @@ export type Label = {
   leftOut: readonly { printed: string; reason: string }[];
 };
 
-/** In the order in which they are told. */
-const ALLERGENS: readonly Allergen[] = ['sulphite', 'shellfish', 'fish', 'egg', 'milk'];
 /** What is one by what it is, whether or not the sheet says so. */
 const ALLERGEN_OF: Partial<Record<Contents, Allergen>> = {
   sulphite: 'sulphite',
@@ -44,7 +41,7 @@ export function labelOf(sheet: KitSheet, facts: Facts): Label {
     ...(alcohol && { alcohol }),
     allergens: allergensIn(sheet, facts),
     overrides: facts.overrides,
-    leftOut: Object.entries(facts.leftOut).map(([id, reason]) => ({ printed: printed(sheet, id), reason })),
+    leftOut: Object.entries(facts.leftOut).map(([id, reason]) => ({ printed: printedOn(sheet, id), reason })),
   };
 }
 
@@ -56,6 +53,3 @@ function allergensIn({ sachets }: KitSheet, { additions }: Facts): Allergen[] {
   ]);
   return ALLERGENS.filter((each) => told.includes(each));
 }
-
-const printed = ({ sachets }: KitSheet, id: string): string =>
-  sachets.find((sachet) => sachet.id === id)?.printed ?? id;

@@ -1,4 +1,5 @@
 import { litresNow, type Facts } from '../procedure/facts';
+import { printedOn } from '../procedure/judge';
 import type { KitSheet } from '../procedure/kit-sheet';
 import { isPhase, type Place } from '../procedure/phase';
 import { currentAct } from '../procedure/plan';
@@ -26,7 +27,7 @@ export function digest({ sheet, facts, place }: Digested, text: Text, formats: F
     ),
     section(
       words.leftOut,
-      Object.entries(facts.leftOut).map(([id, reason]) => `${printed(sheet, id)}: ${reason}`),
+      Object.entries(facts.leftOut).map(([id, reason]) => `${printedOn(sheet, id)}: ${reason}`),
     ),
     section(words.mishaps, mishaps(told)),
   ];
@@ -70,7 +71,9 @@ const readings = (told: Telling): string[] =>
     );
 
 const additions = (told: Telling): string[] =>
-  told.facts.additions.map(({ sachet, ...moment }) => `${on(moment, told)}: ${printed(told.sheet, sachet)}`);
+  told.facts.additions.map(
+    ({ sachet, ...moment }) => `${on(moment, told)}: ${printedOn(told.sheet, sachet)}`,
+  );
 
 const mishaps = (told: Telling): string[] =>
   told.facts.mishaps
@@ -78,10 +81,7 @@ const mishaps = (told: Telling): string[] =>
     .map(({ mishap, sachet, litres, ...moment }) =>
       [
         `${on(moment, told)}: ${told.text.whatHappened.mishaps[mishap].title}`,
-        ...(sachet === undefined ? [] : [printed(told.sheet, sachet)]),
+        ...(sachet === undefined ? [] : [printedOn(told.sheet, sachet)]),
         ...(litres === undefined ? [] : [told.formats.litres(litres)]),
       ].join(', '),
     );
-
-const printed = ({ sachets }: KitSheet, id: string): string =>
-  sachets.find((sachet) => sachet.id === id)?.printed ?? id;

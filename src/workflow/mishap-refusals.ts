@@ -2,6 +2,7 @@ import type { Problem } from '../domain/problem';
 import type { Litres } from '../domain/unit';
 import { canBeTakenBack, isTimely } from '../procedure/can-be-told';
 import { isIn, litresNow, type Facts, type MishapTold } from '../procedure/facts';
+import { printedOn } from '../procedure/judge';
 import type { Sachet } from '../procedure/kit-sheet';
 import { sachetsToTell, toldSachet } from '../procedure/leads';
 import { MISHAPS } from '../procedure/mishap';
@@ -116,8 +117,7 @@ function wrappersDiffer(
 ): Problem | undefined {
   const due = wrappersDue(sheet, facts);
   if (due.length === 0) return { code: 'nothing-to-look-at' };
-  const printed = (id: string): string => sheet.sachets.find((sachet) => sachet.id === id)?.printed ?? id;
-  const tooMany = empty.filter((id) => !isIn(facts, id)).map(printed);
+  const tooMany = empty.filter((id) => !isIn(facts, id)).map((id) => printedOn(sheet, id));
   const tooFew = due.filter(({ id }) => !empty.includes(id)).map((sachet) => sachet.printed);
   return tooMany.length > 0 || tooFew.length > 0 ? { code: 'wrappers-differ', tooMany, tooFew } : undefined;
 }

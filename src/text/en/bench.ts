@@ -1,5 +1,5 @@
 import type { Contents } from '../../procedure/contents';
-import type { Sachet } from '../../procedure/kit-sheet';
+import type { Allergen } from '../../procedure/kit-sheet';
 import type { Place } from '../../procedure/phase';
 import type { Act } from '../../procedure/step';
 import type { REMEDIES } from '../../workflow/remedies';
@@ -30,7 +30,7 @@ const contents: Record<Contents, string> = {
   'sweetening pack': 'sugar and juice to sweeten',
 };
 
-const allergens: Record<NonNullable<Sachet['allergen']>, string> = {
+const allergens: Record<Allergen, string> = {
   sulphite: 'sulphite',
   shellfish: 'shellfish',
   fish: 'fish',

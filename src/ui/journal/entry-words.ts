@@ -2,6 +2,7 @@ import type { Facts } from '../../procedure/facts';
 import type { KitSheet } from '../../procedure/kit-sheet';
 import type { EntryWords } from '../../text/entry-words';
 import type { Formats } from '../../text/formats';
+import { printedOn } from '../../procedure/judge';
 import type { Text } from '../../text/text';
 import { REMEDIES } from '../../workflow/remedies';
 import { actName } from '../act-name';
@@ -10,7 +11,7 @@ import { actName } from '../act-name';
 export const entryWords = (sheet: KitSheet, facts: Facts, text: Text, formats: Formats): EntryWords => ({
   formats,
   act: (id) => actName(id, sheet, text),
-  sachet: (id) => sheet.sachets.find((sachet) => sachet.id === id)?.printed ?? id,
+  sachet: (id) => printedOn(sheet, id),
   gate: (gate) => text.gates[gate].question,
   place: (place) => text.places[place],
   answer: ({ what, yes }) => {
