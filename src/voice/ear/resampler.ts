@@ -1,7 +1,7 @@
 import { joined } from './joined';
 
 /** Zero crossings of the low-pass on each side: 70 dB down beyond its short slope. */
-const CROSSINGS = 24;
+const CROSSINGS = 32;
 /** Where the low-pass begins to fall, of the lower of the two rates' half: what lies above would fold back. */
 const PASS = 0.92;
 const KAISER = 7;
