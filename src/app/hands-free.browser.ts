@@ -47,7 +47,11 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: () => P
     presence.begin();
     const { speaker } = presence;
     const report = (told: Told) => turnOver(() => journal.report(told));
-    const hands = new LedHands(words, { speaker, tones, ticker, now, report }, presence);
+    const hands = new LedHands(
+      words,
+      { speaker, tones, ticker, now, report, deafen: () => undefined },
+      presence,
+    );
     return {
       hands,
       leave() {

@@ -4,6 +4,7 @@ import { bench } from './en/bench';
 import { cautions } from './en/cautions';
 import { coach } from './en/coach';
 import { consequence } from './en/consequence';
+import { dictated, ears } from './en/dictated';
 import { digest } from './en/digest';
 import { doubt } from './en/doubt';
 import { guide } from './en/guide';
@@ -43,6 +44,8 @@ export const en = {
   coach,
   guide,
   hands,
+  dictated,
+  ears,
   away,
   sources,
   school,
