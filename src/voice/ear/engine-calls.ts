@@ -15,7 +15,7 @@ export type EngineCalls = {
 };
 
 export function callsTo(engine: Engine): EngineCalls {
-  const room = <T>(bytes: number, use: (at: number) => T): T => {
+  const room: Room = (bytes, use) => {
     const at = engine._malloc(bytes);
     try {
       return use(at);
@@ -35,14 +35,6 @@ export function callsTo(engine: Engine): EngineCalls {
       engine.HEAP16.set(samples, at / BYTES_A_SAMPLE);
       return use(at);
     });
-  const features = (samples: Int16Array, size: number): Float32Array[] =>
-    room(MOST_FRAMES * size * BYTES_A_FEATURE, (to) => {
-      const found = sound(samples, (at) => engine._ear_features(at, samples.length, to, MOST_FRAMES));
-      const row = (frame: number) => to / BYTES_A_FEATURE + frame * size;
-      return Array.from({ length: Math.max(0, found) }, (_, frame) =>
-        engine.HEAPF32.slice(row(frame), row(frame + 1)),
-      );
-    });
   return {
     open: (options) => text(options, (at) => engine._ear_open(at)) === 0,
     addWord: (word, sounds) => text(word, (at) => text(sounds, (of) => engine._ear_add_word(at, of))) >= 0,
@@ -53,6 +45,19 @@ export function callsTo(engine: Engine): EngineCalls {
       text(name, (of) =>
         sound(samples, (at) => engine.UTF8ToString(engine._ear_decode(of, at, samples.length))),
       ),
-    features: (samples) => features(samples, engine._ear_feature_size()),
+    features: (samples) => sound(samples, (at) => featuresAt(engine, at, samples.length, room)),
   };
+}
+
+type Room = <T>(bytes: number, use: (at: number) => T) => T;
+
+function featuresAt(engine: Engine, samples: number, count: number, room: Room): Float32Array[] {
+  const size = engine._ear_feature_size();
+  return room(MOST_FRAMES * size * BYTES_A_FEATURE, (to) => {
+    const found = engine._ear_features(samples, count, to, MOST_FRAMES);
+    const row = (frame: number) => to / BYTES_A_FEATURE + frame * size;
+    return Array.from({ length: Math.max(0, found) }, (_, frame) =>
+      engine.HEAPF32.slice(row(frame), row(frame + 1)),
+    );
+  });
 }

@@ -1,5 +1,7 @@
+import { joined } from './joined';
+
 /** Zero crossings of the low-pass on each side: 70 dB down beyond its short slope. */
-const CROSSINGS = 24;
+const CROSSINGS = 32;
 /** Where the low-pass begins to fall, of the lower of the two rates' half: what lies above would fold back. */
 const PASS = 0.92;
 const KAISER = 7;
@@ -61,13 +63,6 @@ function weighed(samples: Float32Array, first: number, weights: Float32Array): n
   let sum = 0;
   for (let tap = 0; tap < weights.length; tap++) sum += (samples[first + tap] ?? 0) * (weights[tap] ?? 0);
   return sum;
-}
-
-function joined(one: Float32Array, other: Float32Array): Float32Array<ArrayBuffer> {
-  const all = new Float32Array(one.length + other.length);
-  all.set(one);
-  all.set(other, one.length);
-  return all;
 }
 
 function greatestShared(one: number, other: number): number {
