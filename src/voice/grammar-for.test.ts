@@ -1,30 +1,22 @@
 import { describe, expect, test } from 'vitest';
-import { grammarFor } from './grammar-for';
-
-const decoys = { words: ['kettle', 'weather'], weight: 1e-24 };
+import { decoyGrammar, grammarFor } from './grammar-for';
 
 describe('what the engine listens for', () => {
-  test('is the phrases on offer, in the dictionary’s spelling, and any row of decoys', () =>
-    expect(grammarFor({ phrases: ['I have finished', 'no it isn’t'], decoys })).toBe(
-      [
-        '#JSGF V1.0;',
-        'grammar ears;',
-        "public <heard> = i have finished | no it isn't | <decoy>+;",
-        '<decoy> = /1e-24/ kettle | /1e-24/ weather;',
-        '',
-      ].join('\n'),
+  test('is the phrases on offer, in the dictionary’s spelling', () =>
+    expect(grammarFor({ phrases: ['I have finished', 'no it isn’t'] })).toBe(
+      "#JSGF V1.0;\ngrammar ears;\npublic <heard> = i have finished | no it isn't;\n",
     ));
 
   test('has a number only where one is asked, and only in its range', () => {
-    const asked = { kind: 'count', lowest: 11, highest: 12 } as const;
-    expect(grammarFor({ phrases: ['say that again'], decoys })).not.toContain('number');
-    expect(grammarFor({ phrases: ['say that again'], numbers: asked, decoys })).toContain(
-      'say that again | <number> | <decoy>+;\n<number> = (eleven | twelve);',
+    const numbers = { kind: 'count', lowest: 11, highest: 12 } as const;
+    expect(grammarFor({ phrases: ['say that again'] })).not.toContain('number');
+    expect(grammarFor({ phrases: ['say that again'], numbers })).toContain(
+      'say that again | <number>;\n<number> = (eleven | twelve);',
     );
   });
 
-  test('can do without decoys', () =>
-    expect(grammarFor({ phrases: ['say that again'], decoys: { words: [], weight: 1 } })).toBe(
-      '#JSGF V1.0;\ngrammar ears;\npublic <heard> = say that again;\n',
+  test('is set against any row of decoys', () =>
+    expect(decoyGrammar(['kettle', 'weather'])).toBe(
+      '#JSGF V1.0;\ngrammar ears;\npublic <talk> = <decoy>+;\n<decoy> = kettle | weather;\n',
     ));
 });

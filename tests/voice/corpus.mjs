@@ -15,4 +15,4 @@ const hours =
     (/** @type {number} */ sum, /** @type {{ seconds: number }} */ { seconds }) => sum + seconds,
     0,
   ) / 3600;
-console.log(`${clips.length} clips, ${hours.toFixed(1)} hours, in ${module.FOLDER}`);
+console.log(`${clips.length} clips, ${hours.toFixed(1)} hours, in tests/voice/corpus/rendered`);

@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import { guide } from '../../../src/text/en/guide';
 import type { Command } from '../../../src/voice/commands';
 import type { Clip, Said } from './clip';
+import { FOLDER } from './folder';
 import { SAID_NUMBERS } from './numbers';
 import { paragraphs, secondsOf } from './prose';
 import { render } from './render';
 import { SPEAKERS, type Speaker } from './speakers';
 import { KITCHEN_TALK } from './talk';
 
-export const FOLDER = 'tests/voice/corpus/rendered';
 const MINUTES_OF_PROSE = { tune: 10, test: 13 };
 const SEED = 20_260;
 
@@ -43,27 +43,42 @@ function proseFor(speaker: Speaker, next: () => string): Said[] {
   return said;
 }
 
+/** What a speaker says: every phrase at two paces, kitchen talk, and prose. */
+function saidBy(speaker: Speaker, next: () => string): { said: Said; slow: boolean; name: string }[] {
+  const twice = [...commands, ...numbers].flatMap((said) => [
+    { said, slow: false, name: `${said.kind}-${nameOf(said.text)}` },
+    { said, slow: true, name: `${said.kind}-${nameOf(said.text)}-slow` },
+  ]);
+  const once = [...talk, ...proseFor(speaker, next)].map((said, nth) => ({
+    said,
+    slow: false,
+    name: `${said.kind}-${String(nth)}`,
+  }));
+  return [...twice, ...once];
+}
+
 /** Renders what is not there yet, and answers what there is. */
 export function renderCorpus(tell: (line: string) => void): Clip[] {
   const scratch = mkdtempSync(join(tmpdir(), 'corpus-'));
   const next = paragraphs(SEED);
   const clips = SPEAKERS.flatMap((speaker) => {
-    const folder = join(FOLDER, speaker.id);
-    mkdirSync(folder, { recursive: true });
-    const made = (said: Said, slow: boolean, name: string): Clip => {
-      const file = `${speaker.id}/${name}.wav`;
-      const path = join(FOLDER, file);
-      if (!existsSync(path)) render(speaker, said.text, slow, path, scratch);
-      return { ...said, file, speaker: speaker.id, slow, seconds: (statSync(path).size - 44) / 32_000 };
-    };
-    const short = [...commands, ...numbers, ...talk].flatMap((said) =>
-      [false, true]
-        .filter((slow) => !slow || said.kind !== 'talk')
-        .map((slow) => made(said, slow, `${said.kind}-${nameOf(said.text)}${slow ? '-slow' : ''}`)),
+    mkdirSync(join(FOLDER, speaker.id), { recursive: true });
+    const all = saidBy(speaker, next).map(({ said, slow, name }) => ({
+      ...said,
+      slow,
+      file: `${speaker.id}/${name}.wav`,
+    }));
+    const jobs = all.map(({ text, slow, file }) => ({ text, slow, file: join(FOLDER, file) }));
+    render(
+      speaker,
+      jobs.filter(({ file }) => !existsSync(file)),
+      scratch,
     );
-    const prose = proseFor(speaker, next).map((said, nth) => made(said, false, `prose-${String(nth)}`));
-    tell(`${speaker.id}: ${String(short.length)} phrases, ${String(prose.length)} paragraphs`);
-    return [...short, ...prose];
+    tell(`${speaker.id}: ${String(all.length)} clips`);
+    return all.map((clip, nth): Clip => {
+      const bytes = statSync(jobs[nth]?.file ?? '').size;
+      return { ...clip, speaker: speaker.id, seconds: (bytes - 44) / 32_000 };
+    });
   });
   rmSync(scratch, { recursive: true });
   writeFileSync(join(FOLDER, 'clips.json'), JSON.stringify(clips));
