@@ -13,6 +13,7 @@ import { judgements } from './en/judgements';
 import { override } from './en/override';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
+import { problems } from './en/problems';
 import { school } from './en/school';
 import { screens } from './en/screens';
 import { sources } from './en/sources';
@@ -26,6 +27,7 @@ import { whatHappened } from './en/what-happened';
 /** English: the first language, and the shape of all others. */
 export const en = {
   ...enFirst,
+  problems,
   screens,
   places,
   gates,
