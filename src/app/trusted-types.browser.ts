@@ -1,4 +1,5 @@
 import ticker from '../timers/ticker.worker?worker&url';
+import ear from '../voice/ear/ear.worker?worker&url';
 
 /** What TypeScript's DOM does not know yet. */
 type ScriptUrls = { createScriptURL: (address: string) => string };
@@ -10,7 +11,7 @@ declare global {
 export const SERVICE_WORKER = 'service-worker.js';
 
 /** Every script that a worker may be made of. */
-const OURS = [SERVICE_WORKER, ticker].map(whole);
+const OURS = [SERVICE_WORKER, ticker, ear].map(whole);
 
 const rules: ScriptUrls = {
   createScriptURL(address) {
