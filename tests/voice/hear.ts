@@ -4,10 +4,10 @@ import { unpack } from '../../src/voice/ear/pack';
 import { openPocketSphinx, type PocketSphinx } from '../../src/voice/ear/pocketsphinx';
 import { openRnnoise } from '../../src/voice/ear/rnnoise';
 import type { Denoiser } from '../../src/voice/ear/denoiser';
+import type { Sound } from './wav';
 
 /** The ear as it is in the app, in Node: the denoiser and the decoder of the pack that is shipped. */
 export type Ear = { denoiser: Denoiser; decoder: PocketSphinx };
-export type Sound = { rate: number; samples: Float32Array };
 type Utterance = Extract<ListenerNews, { type: 'heard' }>;
 
 /** Longer than the longest wait for the end of an utterance: after it, all is told. */
@@ -21,19 +21,6 @@ export async function openEar(options = ''): Promise<Ear> {
     denoiser: await openRnnoise(pack.part('denoiser')),
     decoder: await openPocketSphinx(pack, options),
   };
-}
-
-/** The first channel of a WAV file of 16-bit samples. */
-export function readWav(file: string): Sound {
-  const bytes = readFileSync(file);
-  const channels = bytes.readUInt16LE(22);
-  const data = bytes.indexOf('data', 12, 'latin1') + 8;
-  const frames = Math.min(bytes.readUInt32LE(data - 4), bytes.length - data) / (2 * channels);
-  const samples = Float32Array.from(
-    { length: Math.floor(frames) },
-    (_, at) => bytes.readInt16LE(data + at * 2 * channels) / 32_768,
-  );
-  return { rate: bytes.readUInt32LE(24), samples };
 }
 
 /** Every news of the listener while it hears a sound, and a moment of silence after it. */

@@ -13,7 +13,7 @@ function setUp(refuses?: EarProblem) {
   const news: EarNews[] = [];
   const posted: ToWorker[] = [];
   const workers: { tell: (message: FromWorker) => void; die: () => void; isEnded: boolean }[] = [];
-  const microphone = { opened: 0, closed: 0, lose: (_: EarProblem) => undefined as void };
+  const microphone = { opened: 0, closed: 0, lose: (_: EarProblem): void => undefined };
   const ears = new BuiltInEars({
     pack: 'the pack',
     microphone: {

@@ -76,7 +76,10 @@ export class BuiltInEars implements Ears {
     this.#become('asking');
     try {
       const microphone = await this.#parts.microphone.open((problem) => this.#lost(on, problem));
-      if (on !== this.#on) return microphone.close();
+      if (on !== this.#on) {
+        microphone.close();
+        return;
+      }
       this.#microphone = microphone;
       this.#become('fetching');
       this.#hire(on, microphone);
@@ -115,18 +118,22 @@ export class BuiltInEars implements Ears {
   /** A headset taken off leaves the phone's own microphone: that is tried before it is given up. */
   #lost(on: number, problem: EarProblem): void {
     if (on !== this.#on) return;
-    if (problem === 'not allowed' || !this.#mayRestart()) return this.#fail(problem);
-    this.#end();
-    void this.#begin();
+    if (problem === 'not allowed' || !this.#mayRestart()) this.#fail(problem);
+    else {
+      this.#end();
+      void this.#begin();
+    }
   }
 
   /** The worker died: the next one is given the same microphone, so that nobody is asked again. */
   #again(on: number): void {
     const microphone = this.#microphone;
-    if (!microphone || !this.#mayRestart()) return this.#fail('engine broken');
     this.#worker?.end();
-    this.#become('starting');
-    this.#hire(on, microphone);
+    if (!microphone || !this.#mayRestart()) this.#fail('engine broken');
+    else {
+      this.#become('starting');
+      this.#hire(on, microphone);
+    }
   }
 
   /** Once, until something was heard again. */

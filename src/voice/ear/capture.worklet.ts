@@ -2,8 +2,8 @@
 declare const AudioWorkletProcessor: new () => { readonly port: MessagePort };
 declare const registerProcessor: (name: string, processor: unknown) => void;
 
-/** Sound comes in bits of 128 samples; this many of them are a message: 21 ms at 48 kHz. */
-const BITS = 8;
+/** Sound comes in bits of 128 samples; this many of them are a message: 11 ms at 48 kHz. */
+const BITS = 4;
 
 /** Sends what the microphone hears, one channel, through a port that it is given. */
 class Capture extends AudioWorkletProcessor {

@@ -3,7 +3,7 @@ import { ENDPOINTING, endpointer, type Frame } from './endpointer';
 
 const SPEECH: Frame = { speech: 0.95, level: -25, cleanLevel: -25, floor: -60 };
 const QUIET: Frame = { speech: 0.02, level: -60, cleanLevel: -88, floor: -60 };
-const { hang, longest, sustained } = ENDPOINTING;
+const { hang, longest, pause, sustained } = ENDPOINTING;
 
 /** What happened, by the frame, of so many frames of each kind. */
 function turnsOf(...stretches: [frames: number, frame: Frame][]) {
@@ -11,7 +11,7 @@ function turnsOf(...stretches: [frames: number, frame: Frame][]) {
   const frames = stretches.flatMap(([count, frame]) => Array.from({ length: count }, () => frame));
   return frames
     .map((frame, at) => ({ at, ...ends.next(frame) }))
-    .filter(({ turn }) => turn !== 'quiet' && turn !== 'going on');
+    .filter(({ turn }) => turn !== 'quiet' && turn !== 'going on' && turn !== 'pausing');
 }
 
 describe('an utterance', () => {
@@ -29,6 +29,17 @@ describe('an utterance', () => {
 
   test('goes on over a pause within it', () =>
     expect(turnsOf([50, QUIET], [30, SPEECH], [hang - 2, QUIET], [30, SPEECH], [60, QUIET])).toHaveLength(2));
+
+  test('tells while it pauses, each time, that it may be over as it is', () => {
+    const ends = endpointer();
+    const speak = (frames: number, frame: Frame) =>
+      Array.from({ length: frames }, () => ends.next(frame).turn).filter((turn) => turn === 'pausing');
+    expect(speak(40, SPEECH)).toEqual([]);
+    expect(speak(pause - 1, QUIET)).toEqual([]);
+    expect(speak(2, QUIET)).toEqual(['pausing']);
+    expect(speak(10, SPEECH)).toEqual([]);
+    expect(speak(60, QUIET)).toEqual(['pausing']);
+  });
 
   test('that is too long is ended, and none begins before it is quiet', () => {
     const turns = turnsOf([longest * 2, SPEECH], [60, QUIET], [40, SPEECH], [60, QUIET]);

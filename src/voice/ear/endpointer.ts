@@ -22,6 +22,8 @@ export type Endpointing = {
   sustained: number;
   of: number;
   hang: number;
+  /** So far into the hang all that will be decoded is there. */
+  pause: number;
   longest: number;
   /** What was speech for fewer frames was a knock or a cough. */
   shortest: number;
@@ -36,6 +38,7 @@ export const ENDPOINTING: Endpointing = {
   sustained: 7,
   of: 10,
   hang: 36,
+  pause: 20,
   longest: 600,
   shortest: 15,
 };
@@ -45,6 +48,8 @@ export type Turn =
   | { turn: 'quiet' }
   | { turn: 'begun'; past: number }
   | { turn: 'going on' }
+  /** It may be over: if it is, it is over as it is now. */
+  | { turn: 'pausing' }
   | { turn: 'over'; hung: number }
   | { turn: 'nothing' };
 
@@ -75,16 +80,18 @@ export function endpointer(settings: Endpointing = ENDPOINTING): Endpointer {
   };
 
   const goOn = (so: NonNullable<typeof going>, frame: Frame): Turn => {
-    const { staysAt, belowPeak, hang, longest, shortest } = settings;
+    const { staysAt, belowPeak, hang, pause, longest, shortest } = settings;
     const isSpeech = frame.speech >= staysAt && frame.cleanLevel > so.peak - belowPeak;
     so.frames += 1;
     so.spoken += isSpeech ? 1 : 0;
     so.hung = isSpeech ? 0 : so.hung + 1;
     so.peak = Math.max(so.peak, frame.cleanLevel);
-    if (so.hung < hang && so.frames < longest) return { turn: 'going on' };
+    const isLong = so.spoken >= shortest;
+    if (so.hung < hang && so.frames < longest)
+      return { turn: isLong && so.hung === pause ? 'pausing' : 'going on' };
     going = undefined;
     waitsForQuiet = so.frames >= longest;
-    return so.spoken < shortest ? { turn: 'nothing' } : { turn: 'over', hung: so.hung };
+    return isLong ? { turn: 'over', hung: so.hung } : { turn: 'nothing' };
   };
 
   return { reset, next: (frame) => (going ? goOn(going, frame) : begin(frame)) };

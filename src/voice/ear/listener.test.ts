@@ -53,6 +53,27 @@ test('what is said is decoded once, with a little before and after it', () => {
   expect(news.filter(({ type }) => type === 'heard')).toMatchObject([{ hearing: { words: 'yes' } }]);
 });
 
+test('what is said in two breaths is decoded whole', () => {
+  const { decoded, news, speak, wait } = listening();
+  wait(SECOND);
+  speak(0.6);
+  wait(0.3);
+  speak(0.6);
+  wait(SECOND);
+  const heard = news.filter((one) => one.type === 'heard');
+  expect(heard).toHaveLength(1);
+  expect(heard[0]?.seconds).toBeGreaterThan(1.7);
+  expect(heard[0]?.hearing?.seconds).toBe(decoded.at(-1));
+});
+
+test('who never pauses is cut off, decoded once, and not heard before it is quiet', () => {
+  const { news, speak, wait } = listening();
+  wait(SECOND);
+  speak(10 * SECOND);
+  wait(SECOND);
+  expect(news.filter(({ type }) => type === 'heard')).toHaveLength(1);
+});
+
 describe('while we speak', () => {
   test('nothing is heard', () => {
     const { ears, news, speak, wait } = listening();

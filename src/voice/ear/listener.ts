@@ -1,7 +1,7 @@
 import { decibels } from './decibels';
 import { DECODED_RATE, type Decoder, type Hearing } from './decoder';
 import type { Denoiser } from './denoiser';
-import { ENDPOINTING, endpointer } from './endpointer';
+import { ENDPOINTING, endpointer, type Turn } from './endpointer';
 import { frontEnd, type Heard } from './front-end';
 import { roomMeter, type Room } from './room';
 import { utterance } from './utterance';
@@ -71,26 +71,38 @@ function utterances(decoder: Decoder, tell: (news: ListenerNews) => void) {
   const ends = endpointer();
   const meter = roomMeter();
   const said = utterance();
+  let decoded: { hearing: Hearing | undefined; seconds: number } | undefined;
   let sinceRoom = 0;
-  const conclude = (samples: Int16Array) => {
-    const snr = meter.spoken();
-    tell({ type: 'heard', hearing: decoder.decode(samples), snr, seconds: samples.length / DECODED_RATE });
+  const decode = (hung: number) => {
+    const samples = said.samples(hung);
+    return { hearing: decoder.decode(samples), seconds: samples.length / DECODED_RATE };
   };
   const forget = () => {
+    decoded = undefined;
     said.clear();
-    ends.reset();
     meter.forget();
+  };
+  const follow = (turn: Turn) => {
+    if (turn.turn === 'begun') said.begin(turn.past);
+    // Decoded while we wait whether more comes, so that the wait is all that it takes.
+    if (turn.turn === 'pausing') decoded = decode(ENDPOINTING.pause);
+    if (turn.turn === 'over') {
+      const heard = decoded && turn.hung >= ENDPOINTING.pause ? decoded : decode(turn.hung);
+      tell({ type: 'heard', ...heard, snr: meter.spoken() });
+    }
+    if (turn.turn === 'over' || turn.turn === 'nothing') forget();
   };
   const next = ({ speech, power, cleanLevel, sound }: Heard) => {
     const floor = meter.next(power, speech >= ENDPOINTING.startsAt);
     said.add(sound);
-    const turn = ends.next({ speech, level: decibels(power), cleanLevel, floor });
-    if (turn.turn === 'begun') said.begin(turn.past);
-    if (turn.turn === 'over') conclude(said.end(turn.hung));
-    if (turn.turn === 'nothing') forget();
+    follow(ends.next({ speech, level: decibels(power), cleanLevel, floor }));
     if (++sinceRoom < ROOM_EVERY) return;
     sinceRoom = 0;
     tell({ type: 'room', ...meter.room() });
   };
-  return { next, forget };
+  const forgetAll = () => {
+    ends.reset();
+    forget();
+  };
+  return { next, forget: forgetAll };
 }

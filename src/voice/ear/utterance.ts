@@ -1,6 +1,8 @@
+import { ENDPOINTING } from './endpointer';
+
 /** Frames kept from before the first sound, and after the last: a soft start and a soft end belong to the words. */
 const BEFORE = 25;
-const AFTER = 20;
+const AFTER = ENDPOINTING.pause;
 /** Kept while it is quiet: what comes before the first sound, and the frames it takes to be sure of it. */
 const KEPT = BEFORE + 15;
 const FULL_SCALE = 32_767;
@@ -10,8 +12,8 @@ export type Utterance = {
   add: (frame: Float32Array) => void;
   /** It began so many frames ago. */
   begin: (past: number) => void;
-  /** It ended so many frames ago: its samples, with a little before and after. */
-  end: (hung: number) => Int16Array;
+  /** Its samples if it ended so many frames ago, with a little before and after. */
+  samples: (hung: number) => Int16Array;
   clear: () => void;
 };
 
@@ -27,12 +29,7 @@ export function utterance(): Utterance {
       isGoing = true;
       frames = frames.slice(-(past + BEFORE));
     },
-    end(hung) {
-      const all = frames.slice(0, frames.length - Math.max(0, hung - AFTER));
-      frames = [];
-      isGoing = false;
-      return samplesOf(all);
-    },
+    samples: (hung) => samplesOf(frames.slice(0, frames.length - Math.max(0, hung - AFTER))),
     clear() {
       frames = [];
       isGoing = false;
