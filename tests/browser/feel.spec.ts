@@ -125,24 +125,32 @@ test('by keys, the focus is seen on a page of choice, and back on the gate', asy
   await isSeen(page, 'the gate');
 });
 
-/** Pads whose border or words cannot be told from what is behind them. Runs in the page. */
+/** Pads whose border or words cannot be told from what is behind them, be it the ground that forced colours lay behind words. Runs in the page. */
 const lostPads = () => {
   const drawn = (colour: string) => !/^(transparent|rgba\(.*, 0\))$/.test(colour);
   const ground = getComputedStyle(document.body).backgroundColor;
   return [...document.querySelectorAll<HTMLElement>('.pads button')]
     .filter((pad) => pad.checkVisibility())
     .filter((pad) => {
-      const { borderTopStyle, borderTopWidth, borderTopColor, backgroundColor, color } =
-        getComputedStyle(pad);
+      const { borderTopStyle, borderTopWidth, borderTopColor, backgroundColor, color, forcedColorAdjust } =
+        getComputedStyle(pad) as CSSStyleDeclaration & { forcedColorAdjust: string };
       const behind = drawn(backgroundColor) ? backgroundColor : ground;
       const bordered =
         borderTopStyle !== 'none' && parseFloat(borderTopWidth) >= 1 && ![behind].includes(borderTopColor);
-      return !bordered || color === behind || pad.innerText.trim() === '';
+      const isBlotted = forcedColorAdjust !== 'none' && color === ground;
+      return !bordered || color === behind || isBlotted || pad.innerText.trim() === '';
     })
     .map((pad) => pad.innerText);
 };
 
-test('in forced colours every pad keeps its border and its words', async ({ page }) => {
+test('in forced colours the main pad keeps its border and its words', async ({ page }) => {
+  await page.emulateMedia({ forcedColors: 'active' });
+  await atTheGear(page);
+  await expect(page.locator('.pads .main button')).toBeVisible();
+  expect(await page.evaluate(lostPads)).toEqual([]);
+});
+
+test('in forced colours every pad of a gate keeps its border and its words', async ({ page }) => {
   await page.emulateMedia({ forcedColors: 'active' });
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('proving clear').wait(24));
   await bench.held(/another day/);
