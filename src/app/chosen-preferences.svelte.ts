@@ -1,5 +1,5 @@
 import { FIRST_PREFERENCES, type Preferences } from '../domain/preferences';
-import type { Problem } from '../domain/problem';
+import type { DeviceProblem } from '../domain/problem';
 import { orProblem } from '../workflow/or-problem';
 
 /** Where preferences are kept. What it cannot do it throws as a `ProblemError`. */
@@ -21,8 +21,8 @@ export class ChosenPreferences {
     return this.#current;
   }
 
-  recall(): Promise<Problem | undefined> {
-    return orProblem<Problem | undefined>(
+  recall(): Promise<DeviceProblem | undefined> {
+    return orProblem<DeviceProblem | undefined>(
       async () => {
         this.#current = await this.#store.read();
         return undefined;
@@ -31,9 +31,9 @@ export class ChosenPreferences {
     );
   }
 
-  choose(preferences: Preferences): Promise<Problem | undefined> {
+  choose(preferences: Preferences): Promise<DeviceProblem | undefined> {
     this.#current = preferences;
-    return orProblem<Problem | undefined>(
+    return orProblem<DeviceProblem | undefined>(
       async () => {
         await this.#store.write(preferences);
         return undefined;

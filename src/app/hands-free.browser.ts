@@ -16,7 +16,6 @@ import type { Journal, Told } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
 import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
-import { turnOver } from './turn-over.browser';
 
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
 export function handsFreeOf(text: Text, now: () => Instant, preferences: () => Preferences): LeadByEar {
@@ -46,8 +45,12 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: () => P
   return (words: Words, journal: Pick<Journal, 'report'>) => {
     presence.begin();
     const { speaker } = presence;
-    const report = (told: Told) => turnOver(() => journal.report(told));
-    const hands = new LedHands(words, { speaker, tones, ticker, now, report }, presence);
+    const report = (told: Told) => journal.report(told);
+    const hands = new LedHands(
+      words,
+      { speaker, tones, ticker, now, report, deafen: () => undefined },
+      presence,
+    );
     return {
       hands,
       leave() {

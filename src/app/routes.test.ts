@@ -12,6 +12,8 @@ describe('an address', () => {
     ['#/help', { screen: 'help' }],
     ['#/safety', { screen: 'safety' }],
     ['#/school', { screen: 'school' }],
+    ['#/school/0.001', { screen: 'school', division: 10 }],
+    ['#/school/0.002', { screen: 'school', division: 20 }],
     ['#/batch/k3-9', { screen: 'batch', batch: 'k3-9' }],
     ['#/batch/k3-9/journal', { screen: 'journal', batch: 'k3-9' }],
     ['#/batch/k3-9/sums', { screen: 'sums', batch: 'k3-9' }],
@@ -27,6 +29,7 @@ describe('an address', () => {
     '#/batch/a/journal/2',
     '#/batch/a/sums/2',
     '#/settings/x',
+    '#/school/0.003',
   ])('%s is nobody’s, and is kept to be told', (address) =>
     expect(routeOf(address)).toEqual({ screen: 'unknown', address: address.replace(/^#\/|\/$/g, '') }),
   );

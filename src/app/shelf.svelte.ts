@@ -1,15 +1,19 @@
-import type { Problem } from '../domain/problem';
+import type { DeviceProblem } from '../domain/problem';
+import type { Text } from '../text/text';
 import type { Shelved } from '../ui/opening/shelved';
 import type { BatchHeader } from '../workflow/batch-header';
 import type { JournalPorts } from '../workflow/journal';
 import { orProblem } from '../workflow/or-problem';
-import { openJournal } from './open-journal';
+import { fetchJournal, openJournal } from './open-journal';
+import { wholeText } from './whole-text';
 
 /** All batches of this device as they stand. Each is read to its end, so that one that cannot be is found here. */
 export class Shelf {
   readonly #ports: JournalPorts;
   #batches = $state.raw<readonly Shelved[]>();
-  #problem = $state.raw<Problem>();
+  #words = $state.raw<Text>();
+  #notFetched = $state.raw(false);
+  #problem = $state.raw<DeviceProblem>();
 
   constructor(ports: JournalPorts) {
     this.#ports = ports;
@@ -20,20 +24,39 @@ export class Shelf {
     return this.#batches;
   }
 
-  get problem(): Problem | undefined {
+  /** Every word, which batches need and an empty shelf does not. */
+  get words(): Text | undefined {
+    return this.#words;
+  }
+
+  /** Whether what it takes to read batches, or to tell of them, did not come over the network. */
+  get notFetched(): boolean {
+    return this.#notFetched;
+  }
+
+  get problem(): DeviceProblem | undefined {
     return this.#problem;
   }
 
   async load(): Promise<void> {
-    this.#problem = await orProblem<Problem | undefined>(
+    this.#problem = await orProblem<DeviceProblem | undefined>(
       async () => {
         const headers = await this.#ports.store.headers();
+        if (headers.length > 0 && !(await this.fetch(fetchJournal))) return undefined;
         this.#batches = await Promise.all(headers.map((header) => this.#shelved(header)));
         return undefined;
       },
       (problem) => problem,
     );
     this.#batches ??= [];
+  }
+
+  /** Fetches what it takes to work with batches, and the words for it; nothing where either did not come. */
+  async fetch<What>(what: () => Promise<What>): Promise<What | undefined> {
+    const [words, fetched] = await Promise.all([wholeText(), what()]).catch(() => []);
+    this.#words ??= words;
+    this.#notFetched = fetched === undefined;
+    return fetched;
   }
 
   async #shelved(header: BatchHeader): Promise<Shelved> {

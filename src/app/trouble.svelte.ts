@@ -1,14 +1,14 @@
-import type { Problem } from '../domain/problem';
+import type { DeviceProblem } from '../domain/problem';
 
 /** What went wrong outside any act: a device that refuses, or a bug of ours. The last of them, until it is put away. */
 export class Trouble {
-  #last = $state.raw<Problem | 'unforeseen'>();
+  #last = $state.raw<DeviceProblem | 'unforeseen'>();
 
-  get last(): Problem | 'unforeseen' | undefined {
+  get last(): DeviceProblem | 'unforeseen' | undefined {
     return this.#last;
   }
 
-  tell(what: Problem | 'unforeseen'): void {
+  tell(what: DeviceProblem | 'unforeseen'): void {
     this.#last = what;
   }
 

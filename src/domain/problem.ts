@@ -142,7 +142,7 @@ type Device =
   | { code: 'storage-refused' }
   | { code: 'storage-full' }
   | { code: 'written-elsewhere' }
-  | { code: 'no-second-copy'; reason: Problem }
+  | { code: 'no-second-copy'; reason: DeviceProblem }
   | { code: 'file-unreadable' };
 
 /** One thing wrong with a kit sheet. */
@@ -171,11 +171,17 @@ export type SheetRule =
 export type Problem =
   Misread | Questioned | NotFinished | NotYet | OutOfPlace | NotAsTold | Unreadable | Device;
 
+/** What a device refuses, or has lost. */
+export type DeviceProblem = Device | Extract<Unreadable, { code: 'header-lost' | 'newer-format' }>;
+
+/** What can come up before any batch is opened. */
+export type FirstProblem = DeviceProblem | Extract<Unreadable, { code: 'no-such-place' }>;
+
 /** For devices, where no caller can decide. Thrown by adapters, caught in `app/`; the floors below return problems. */
 export class ProblemError extends Error {
   override name = 'ProblemError';
   constructor(
-    readonly problem: Problem,
+    readonly problem: DeviceProblem,
     cause?: unknown,
   ) {
     super(problem.code, { cause });

@@ -5,8 +5,8 @@ import type { Celsius } from './unit';
 /** Which scale the maker's thermometer shows. */
 export type TemperatureScale = '°C' | '°F';
 
-const LOWEST_CELSIUS = 0 as Celsius;
-const HIGHEST_CELSIUS = 40 as Celsius;
+export const LOWEST_CELSIUS = 0 as Celsius;
+export const HIGHEST_CELSIUS = 40 as Celsius;
 
 /** Fahrenheit to Celsius, unrounded. */
 const fromFahrenheit = (fahrenheit: number): Celsius => ((fahrenheit - 32) / 1.8) as Celsius;

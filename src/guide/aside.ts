@@ -1,6 +1,9 @@
 import { timeLeft } from '../workflow/clock';
 import type { Command } from '../voice/commands';
+import { fieldAsked } from './dictate';
+import { isYesNo } from './dictation';
 import type { GuideContext } from './guide-context';
+import { numberAsked } from './number-asked';
 import { offered } from './offered';
 import { ownLines } from './own-lines';
 import { questionOf } from './question-of';
@@ -16,11 +19,20 @@ type Aside = (situation: Situation, context: GuideContext) => string[];
 
 const ASIDES: Partial<Record<Command, Aside>> = {
   again: (_, context) => ownLines(context),
-  why: ({ now, gate, asks }, { words: { text } }) => [
-    ...(now ? [now.words.why] : []),
-    ...(gate ? [text.gates[gate.gate].why] : []),
-    ...(asks ? [text.judgements[asks].how] : []),
-  ],
+  why: (situation, context) => {
+    const { now, gate, asks } = situation;
+    const { text, formats } = context.words;
+    const field = fieldAsked(context);
+    if (field && !isYesNo(field)) {
+      const { kind } = numberAsked(field, situation, formats.units);
+      return [text.dictated.ways[kind]];
+    }
+    return [
+      ...(now ? [now.words.why] : []),
+      ...(gate ? [text.gates[gate.gate].why] : []),
+      ...(asks ? [text.judgements[asks].how] : []),
+    ];
+  },
   'how long': ({ clock, next }, { at, words: { text, formats } }) => {
     if (clock) return [text.guide.clock.left(formats.duration(timeLeft(clock, at)))];
     return next ? [text.guide.notDue(next.words.show, formats.dayAndTime(next.due))] : [];
@@ -33,4 +45,5 @@ const ASIDES: Partial<Record<Command, Aside>> = {
     return [guide.youCanSay(phrases.join(', '))];
   },
   'new reading': (_, { words: { text } }) => [text.guide.readCard],
+  'stop listening': (_, { words: { text } }) => [text.ears.off],
 };

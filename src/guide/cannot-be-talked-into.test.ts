@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createActor } from 'xstate';
+import { anyBlow, eventOf, type Blow } from '../../tests/story/blows';
 import { Maker } from '../../tests/story/maker';
 import { words } from '../../tests/story/play';
-import type { Celsius, Instant, Litres } from '../domain/unit';
 import { builtInSheets } from '../procedure/kits';
+import { leavesTheWine } from '../procedure/can-be-told';
 import { isGate } from '../procedure/phase';
 import { isIrreversible } from '../procedure/step';
 import { COMMANDS, type Command } from '../voice/commands';
@@ -31,47 +32,6 @@ const SCENES = builtInSheets.flatMap((sheet) => {
 function standIn({ sheet, snapshot, now }: Maker): Maker {
   return Object.assign(new Maker(sheet), { snapshot, now });
 }
-
-/** What may come at the guide: commands on offer or not, lines that get out or do not, cards, ticks, and time. */
-type Blow =
-  | { blow: 'any command'; command: Command; how: 'voice' | 'touch' }
-  | { blow: 'offered command'; nth: number }
-  | { blow: 'said' | 'tick' }
-  | { blow: 'wait'; seconds: number }
-  | { blow: 'draft'; type: 'act done' | 'temperature taken' | 'litres measured' };
-
-const anyBlow: fc.Arbitrary<Blow> = fc.oneof(
-  {
-    weight: 2,
-    arbitrary: fc.record({
-      blow: fc.constant('any command' as const),
-      command: fc.constantFrom(...COMMANDS),
-      how: fc.constantFrom('voice' as const, 'touch' as const),
-    }),
-  },
-  {
-    weight: 4,
-    arbitrary: fc.record({
-      blow: fc.constant('offered command' as const),
-      nth: fc.constantFrom(0, 0, 0, 0, 1, 3),
-    }),
-  },
-  {
-    weight: 4,
-    arbitrary: fc.record({ blow: fc.constantFrom('said' as const, 'said' as const, 'tick' as const) }),
-  },
-  {
-    weight: 1,
-    arbitrary: fc.record({ blow: fc.constant('wait' as const), seconds: fc.constantFrom(1, 9, 40, 300) }),
-  },
-  {
-    weight: 1,
-    arbitrary: fc.record({
-      blow: fc.constant('draft' as const),
-      type: fc.constantFrom('act done' as const, 'temperature taken' as const, 'litres measured' as const),
-    }),
-  },
-);
 
 /** What came out of one blow, and what the guide was about when it came. */
 type Answer = {
@@ -115,18 +75,6 @@ function under(scene: number, blows: readonly Blow[]): Answer[] {
   });
 }
 
-function eventOf(blow: Blow, maker: Maker, context: GuideContext): GuideEvent {
-  const seconds = blow.blow === 'wait' ? blow.seconds : 0.25;
-  maker.now = { ...maker.now, at: (maker.now.at + seconds * 1000) as Instant };
-  const { at } = maker.now;
-  if (blow.blow === 'any command') return { type: blow.command, how: blow.how, at };
-  if (blow.blow === 'offered command') return { type: offered(context)[blow.nth] ?? 'again', how: 'key', at };
-  if (blow.blow === 'said') return { type: 'said', utterance: context.utterance, at };
-  if (blow.blow !== 'draft') return { type: 'tick', at };
-  const answer = { act: maker.act?.id ?? 'none', celsius: 21 as Celsius, litres: 20 as Litres };
-  return { type: 'draft', report: { type: blow.type, how: 'touch', ...answer } as GuideReport, at };
-}
-
 describe('the guide cannot be talked into', () => {
   const cases = fc.tuple(fc.nat(SCENES.length - 1), fc.array(anyBlow, { minLength: 20, maxLength: 120 }));
   const always = (holds: (answer: Answer) => void) =>
@@ -150,6 +98,18 @@ describe('the guide cannot be talked into', () => {
     });
     // Often enough for the rule to have been asked.
     expect(counted).toBeGreaterThan(5);
+  });
+
+  test('what changes the wine, told by ear alone', () => {
+    let told = 0;
+    always(({ event, reports }) => {
+      for (const report of reports) {
+        if (report.type !== 'mishap told') continue;
+        told += 1;
+        expect([leavesTheWine(report.mishap), event.type]).toEqual([true, 'yes']);
+      }
+    });
+    expect(told).toBeGreaterThan(0);
   });
 
   test('hearing what is not on offer, or being deaf to what is', () => {

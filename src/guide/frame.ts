@@ -32,7 +32,7 @@ export function frameOf({ phases, acts }: Run): Frame | undefined {
 }
 
 /** The frame in words, one fact a line. */
-export function frameLines(frame: Frame, { text, formats }: Words): string[] {
+export function frameLines(frame: Frame, { text, formats }: Words, listening: boolean): string[] {
   const { guide, places } = text;
   const things = [...new Set(frame.steps.flatMap((step) => guide.within[step] ?? []))];
   const typed = frame.typed.flatMap((step) => guide.touches[step] ?? []);
@@ -42,7 +42,7 @@ export function frameLines(frame: Frame, { text, formats }: Words): string[] {
     ...(things.length > 0 ? [guide.frame.reach(formats.list(things))] : []),
     ...(frame.sachets.length > 0 ? [guide.frame.sachets(formats.list(frame.sachets.map(guide.sachet)))] : []),
     typed.length > 0
-      ? guide.frame.touches(typed.length, formats.list([...new Set(typed)]))
+      ? guide.frame[listening ? 'told' : 'touches'](typed.length, formats.list([...new Set(typed)]))
       : guide.frame.noTouches,
   ];
 }

@@ -12,14 +12,14 @@ import type { Situation } from './situation';
 /** What an action comes to: the guide's new mind, and what goes out. Pure; the machine only carries it out. */
 export type Effect = { context: GuideContext; out: readonly GuideOut[] };
 
-const tone = (each: Tone): GuideOut => ({ type: 'tone', tone: each });
+export const tone = (each: Tone): GuideOut => ({ type: 'tone', tone: each });
 
 /** The event's own time is the guide's time. */
 export const dated = (context: GuideContext, event: { type: string } | GuideEvent): GuideContext =>
   'at' in event ? { ...context, at: event.at } : context;
 
 /** Says lines in place of what is being said. Nothing to say is said at once. */
-function say(
+export function say(
   context: GuideContext,
   saying: 'own' | 'aside',
   lines: readonly string[],
@@ -46,7 +46,18 @@ export function sayOwn(context: GuideContext): Effect {
 export function enter(context: GuideContext, stage: Stage): Effect {
   const { at } = context;
   const lookedBack = stage === 'looking back' ? context.lookedBack : 0;
-  return sayOwn({ ...context, stage, lookedBack, told: false, repeated: false, calledUntil: at, heldAt: at });
+  const telling = stage === 'held' && context.telling;
+  return sayOwn({
+    ...context,
+    stage,
+    lookedBack,
+    telling,
+    unsure: undefined,
+    told: false,
+    repeated: false,
+    calledUntil: at,
+    heldAt: at,
+  });
 }
 
 export const takeUp = (context: GuideContext, situation: Situation): Effect => ({
@@ -55,6 +66,7 @@ export const takeUp = (context: GuideContext, situation: Situation): Effect => (
     before: prelude(context, situation),
     situation,
     draft: undefined,
+    dictation: undefined,
     doubt: undefined,
     reported: false,
     typed: false,
@@ -79,7 +91,10 @@ export function said(context: GuideContext): Effect {
 export const sayAside = (context: GuideContext, command: Command): Effect =>
   say(context, 'aside', aside(command, context));
 
-export const heard = (context: GuideContext): Effect => ({ context, out: [tone('heard')] });
+export const heard = (context: GuideContext): Effect => ({
+  context: { ...context, unsure: undefined },
+  out: [tone('heard')],
+});
 export const notHeard = (context: GuideContext): Effect => ({ context, out: [tone('not heard')] });
 
 export const report = (context: GuideContext, what: GuideReport): Effect => ({

@@ -1,5 +1,7 @@
 import type { Instant } from '../domain/unit';
+import type { Command } from '../voice/commands';
 import type { GuideReport, Stage } from './guide-events';
+import type { Dictation } from './dictation';
 import type { Doubt } from './doubt';
 import type { Words } from './guide-text';
 import type { Situation } from './situation';
@@ -23,6 +25,14 @@ export type GuideContext = {
   /** Silence counts from here. */
   since: Instant;
   repeated: boolean;
+  /** The ears are on. */
+  listening: boolean;
+  /** A card that is being filled in by voice. */
+  dictation: Dictation | undefined;
+  /** A command that was not surely heard: yes means that it was. */
+  unsure: Command | undefined;
+  /** What went wrong can be said. */
+  telling: boolean;
   /** Being read back. */
   draft: GuideReport | undefined;
   /** Why the draft is asked once more, though it was answered with yes. */
@@ -54,6 +64,10 @@ export const firstContext = (words: Words, at: Instant): GuideContext => ({
   told: false,
   since: at,
   repeated: false,
+  listening: false,
+  dictation: undefined,
+  unsure: undefined,
+  telling: false,
   draft: undefined,
   doubt: undefined,
   sent: undefined,

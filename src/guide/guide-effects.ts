@@ -1,4 +1,5 @@
 import { tell } from '../text/text';
+import { askedAnew } from './dictate';
 import { isDoubt } from './doubt';
 import { heard, report, type Effect } from './guide-actions';
 import type { GuideContext } from './guide-context';
@@ -29,6 +30,8 @@ export const draftIt = (context: GuideContext, event: Reporting): Effect => ({
   context: {
     ...context,
     draft: reportIn(context, event),
+    // What is typed takes the place of what was being told.
+    dictation: event.type === 'draft' ? undefined : context.dictation,
     doubt: undefined,
     typed: context.typed || isTypedIn(event),
     before: [],
@@ -47,6 +50,7 @@ export const dropDraft = (context: GuideContext): Effect => ({
     ...context,
     draft: undefined,
     doubt: undefined,
+    dictation: askedAnew(context),
     before: [context.words.text.guide.notCounted],
   },
   out: [],
@@ -75,6 +79,7 @@ export const refuse = (context: GuideContext, { problem }: Refused): Effect => (
   context: {
     ...context,
     reported: false,
+    dictation: undefined,
     before: [tell(context.words.text, problem, context.words.formats)],
   },
   out: [],
@@ -87,7 +92,14 @@ export const show = (context: GuideContext, card: Card): Effect => ({
 
 /** Everything stops, nothing is lost, and the screen asks what happened. */
 export const goneWrong = (context: GuideContext): Effect => ({
-  context: { ...context, before: [context.words.text.guide.wentWrong] },
+  context: {
+    ...context,
+    telling: true,
+    before: [
+      context.words.text.guide.wentWrong,
+      ...(context.listening ? [context.words.text.ears.sayWhat] : []),
+    ],
+  },
   out: [{ type: 'show', card: 'mishap' }],
 });
 

@@ -24,7 +24,9 @@ export const guide = setup({
     does: enqueueActions(({ context, event, enqueue }, { effect }: Doing) => {
       const next = effect(dated(context, event), event as never);
       enqueue.assign(next.context);
-      for (const out of next.out) enqueue.emit(out);
+      for (const out of next.out)
+        if (out.type === 'meant') enqueue.raise(out.command);
+        else enqueue.emit(out);
     }),
   },
 });

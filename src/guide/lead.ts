@@ -2,6 +2,7 @@ import { createActor, type ActorRefFrom } from 'xstate';
 import type { Problem } from '../domain/problem';
 import type { Instant } from '../domain/unit';
 import type { Ticker } from '../timers/alarms';
+import type { Mishap } from '../procedure/mishap';
 import type { Command } from '../voice/commands';
 import type { Speaker } from '../voice/speaker';
 import type { Tones } from '../voice/tones';
@@ -18,7 +19,10 @@ export type GuidePorts = {
   now: () => Instant;
   /** Takes a report to the batch; the reason when it is not taken. */
   report: (report: GuideReport) => Promise<Problem | undefined>;
-  show: (card: Card) => void;
+  /** Opens a card; what went wrong may be known already. */
+  show: (card: Card, mishap?: Mishap) => void;
+  /** Turns the ears off. */
+  deafen: () => void;
 };
 
 /** A guide at work: what it is told, and how it is stopped. What it waits for and offers is in the actor's context. */
@@ -41,7 +45,8 @@ export function lead(words: Words, ports: GuidePorts): Lead {
     );
   });
   actor.on('tone', ({ tone }) => tones.play(tone));
-  actor.on('show', ({ card }) => ports.show(card));
+  actor.on('show', ({ card, mishap }) => ports.show(card, mishap));
+  actor.on('deafen', () => ports.deafen());
   actor.on('report', ({ report }) => {
     void ports.report(report).then((problem) => {
       if (problem) actor.send({ type: 'refused', problem, at: now() });

@@ -3,6 +3,7 @@ import type { GuideReport, Stage } from './guide-events';
 
 const ANSWERABLE: ReadonlySet<Stage> = new Set<Stage>([
   'acting',
+  'dictating',
   'at a gate',
   'not due',
   'reading back',

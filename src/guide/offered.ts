@@ -1,9 +1,11 @@
 import type { Command } from '../voice/commands';
 import { timeLeft } from '../workflow/clock';
 import type { Gate } from '../procedure/phase';
+import { isYesNo, lastIn, askedIn } from './dictation';
 import type { GuideContext } from './guide-context';
 import type { Stage } from './guide-events';
 import type { Situation } from './situation';
+import { isTyped } from './touches';
 
 /**
  * What can be said or pressed now, the main one first. Nothing else is heard. While a clock runs the main one asks how
@@ -14,7 +16,9 @@ export function offered(context: GuideContext): Command[] {
   if (!situation || reported) return [];
   return [
     ...OFFERED[stage](situation, context),
+    ...(context.unsure ? (['yes', 'no'] as const) : []),
     ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(stage)),
+    ...(context.listening ? (['stop listening'] as const) : []),
   ];
 }
 
@@ -33,7 +37,7 @@ const ALWAYS = [
 ] as const satisfies readonly Command[];
 
 const NOT_WHILE: Partial<Record<Command, readonly Stage[]>> = {
-  back: ['at a gate', 'not due', 'held', 'reading back', 'timing', 'time up', 'looking back'],
+  back: ['at a gate', 'not due', 'held', 'reading back', 'dictating', 'timing', 'time up', 'looking back'],
   wait: ['held', 'not due', 'looking back'],
   why: ['not due', 'reading back', 'held', 'looking back'],
 };
@@ -47,6 +51,7 @@ const OFFERED: Record<Stage, Offers> = {
   resting: () => [],
   warning: (_, { told }) => (told ? ['ready'] : []),
   acting,
+  dictating,
   'reading back': (_, { told }) => (told ? ['yes', 'no'] : []),
   timing: ({ now }) => [
     'how long',
@@ -69,12 +74,25 @@ const OFFERED: Record<Stage, Offers> = {
   ],
 };
 
-function acting({ now, asks, obstacle }: Situation): readonly Command[] {
+function dictating(_: Situation, { told, dictation }: GuideContext): readonly Command[] {
+  if (!told || !dictation) return [];
+  const field = askedIn(dictation);
+  return [
+    ...(field && isYesNo(field) ? (['yes', 'no'] as const) : []),
+    ...(lastIn(dictation) ? (['wrong'] as const) : []),
+  ];
+}
+
+function acting(
+  { now, asks, obstacle }: Situation,
+  { listening }: Pick<GuideContext, 'listening'>,
+): readonly Command[] {
   if (!now) return [];
   const { act } = now;
   if (act.kind === 'stir' || act.kind === 'timer') return ['start'];
   if (asks) return ['yes', 'no'];
   if (act.kind === 'account' || act.step === 'fill to mark') return ['done'];
+  if (listening && isTyped(act) && act.kind !== 'reading') return ['write down'];
   if (act.kind === 'reading') return ['new reading'];
   const isPlain = act.kind === 'do' || act.kind === 'add' || act.kind === 'wait';
   return isPlain && !(obstacle && act.check) ? ['done'] : [];

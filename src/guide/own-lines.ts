@@ -2,12 +2,15 @@ import { secondsLate, afterReload } from '../timers/clocks';
 import { timeLeft } from '../workflow/clock';
 import { isEnd } from '../procedure/phase';
 import type { Clock } from '../procedure/facts';
-import { tell } from '../text/text';
+import type { Act } from '../procedure/step';
+import { tell, type Text } from '../text/text';
+import { fieldAsked } from './dictate';
 import { goesOnByItself } from './goes-on-by-itself';
 import type { GuideContext } from './guide-context';
 import type { Stage } from './guide-events';
 import { questionOf } from './question-of';
 import type { Situation } from './situation';
+import { isTyped } from './touches';
 import { warningLines } from './warning';
 
 type Lines = (situation: Situation, context: GuideContext) => string[];
@@ -20,6 +23,10 @@ const OWN: Record<Stage, Lines> = {
   resting: () => [],
   warning: ({ now }, { words }) => (now ? warningLines(now, words.text) : []),
   acting,
+  dictating: (_, context) => {
+    const field = fieldAsked(context);
+    return field ? [context.words.text.dictated.asks[field](context.words.formats)] : [];
+  },
   'reading back': (_, context) => {
     const question = questionOf(context);
     return question === undefined ? [] : [question];
@@ -35,13 +42,24 @@ const OWN: Record<Stage, Lines> = {
   },
 };
 
-function acting({ now, obstacle, asks }: Situation, { words: { text, formats } }: GuideContext): string[] {
+function acting(
+  { now, obstacle, asks }: Situation,
+  { listening, words: { text, formats } }: GuideContext,
+): string[] {
   if (!now) return [];
   const { guide, judgements } = text;
   const held = obstacle ? [guide.notYet, tell(text, obstacle, formats)] : [];
   const timed = now.act.kind === 'stir' || now.act.kind === 'timer';
-  const answer = asks ? [judgements[asks].question] : timed ? [guide.say(guide.commands.start[0] ?? '')] : [];
-  return [...held, now.words.say, ...answer];
+  const begin = timed ? [guide.say(guide.commands.start[0] ?? '')] : [];
+  const write = listening && isTyped(now.act) ? [howToWrite(now.act, text)] : [];
+  return [...held, now.words.say, ...(asks ? [judgements[asks].question] : [...begin, ...write])];
+}
+
+/** How to begin telling a number. */
+function howToWrite({ kind }: Act, { guide, dictated }: Text): string {
+  return kind === 'reading'
+    ? dictated.takeSample(guide.commands['new reading'][0] ?? '')
+    : dictated.writeDown(guide.commands['write down'][0] ?? '');
 }
 
 /** A clock that runs this long was not started just now. */

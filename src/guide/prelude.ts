@@ -6,13 +6,16 @@ import type { Situation } from './situation';
 import { meetsWine } from './touches';
 
 /** What is said once before the act itself, when the guide takes up a situation. */
-export function prelude({ situation: previous, typed, at, words }: GuideContext, next: Situation): string[] {
+export function prelude(
+  { situation: previous, typed, at, words, listening }: GuideContext,
+  next: Situation,
+): string[] {
   const { guide, places } = words.text;
   const { place, frame, now } = next;
   const arrived = frame !== undefined || previous?.place !== place;
   return [
     ...(previous === undefined && afterReload(next.lastAt, at) === 'went back' ? [guide.clockWentBack] : []),
-    ...(frame ? frameLines(frame, words) : []),
+    ...(frame ? frameLines(frame, words, listening) : []),
     ...(previous === undefined && !frame
       ? whereWeWere(next, words)
       : isPhase(place) && arrived

@@ -1,8 +1,9 @@
 import { nextFreeHour } from '../domain/calendar';
 import { base } from './act';
-import { toldOf, type Facts } from './facts';
+import type { Facts } from './facts';
 import type { KitSheet } from './kit-sheet';
 import { inUse } from './limits';
+import type { Mishap } from './mishap';
 import type { Phase } from './phase';
 import { label, rest, stand, washUp } from './phases/after';
 import { bottle } from './phases/bottle';
@@ -53,12 +54,15 @@ export function plan(phase: Phase, sheet: KitSheet, facts: Facts): readonly Act[
 /** Facts never change, so what follows from them is worked out once: guards, the fold and the screen ask in turn. */
 const planned = new WeakMap<Facts, { sheet: KitSheet; acts: Partial<Record<Phase, Act[]>> }>();
 
+/** Also where it was told by mistake: what is taken back is in the journal, and so is its check. */
+const HYDROMETER_GONE: ReadonlySet<Mishap> = new Set<Mishap>(['hydrometer broken', 'hydrometer in the wine']);
+
 /** Where the hydrometer is gone, or was never seen, another is checked in water before the next reading. */
 function withInstrument(acts: Act[], facts: Facts): Act[] {
   const next = acts.findIndex(
     ({ done, kind, check }) => !done && (kind === 'reading' || check === 'box complete'),
   );
-  const nth = toldOf(facts, 'hydrometer broken', 'hydrometer in the wine').length + 1;
+  const nth = facts.mishaps.filter(({ mishap }) => HYDROMETER_GONE.has(mishap)).length + 1;
   const another: Act = { ...base(facts, 'check hydrometer', nth), kind: 'instrument' };
   const isAsked = facts.instrument !== undefined || acts.some(({ id }) => id === another.id);
   return isAsked || next < 0 ? acts : acts.toSpliced(next, 0, another);

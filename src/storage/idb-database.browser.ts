@@ -1,10 +1,12 @@
 import { createStore, type UseStore } from 'idb-keyval';
-import { ProblemError, type Problem } from '../domain/problem';
+import { ProblemError, type DeviceProblem } from '../domain/problem';
 import type { Database } from './database';
 
-/** Opens a database of this origin on first use. */
+/** Opens a database of this origin ahead of its first use, so that several open side by side. */
 export function idbDatabase(name: string): Database {
   const use = createStore(name, 'kept');
+  // Refused now, it is opened again at its first use, and refused there.
+  refusalAsProblem(async () => use('readonly', () => undefined)).catch(() => undefined);
   return {
     read: (work) => refusalAsProblem(() => use('readonly', work)),
     write: (work) => refusalAsProblem(() => strictly(use, work)),
@@ -36,5 +38,5 @@ const nameOf = (error: unknown): string =>
 /** What cannot be cloned or is no key was handed in wrong: a bug, not the device's refusal. */
 const isOurFault = (error: unknown): boolean => ['DataCloneError', 'DataError'].includes(nameOf(error));
 
-const problemOf = (error: unknown): Problem =>
+const problemOf = (error: unknown): DeviceProblem =>
   nameOf(error) === 'QuotaExceededError' ? { code: 'storage-full' } : { code: 'storage-refused' };

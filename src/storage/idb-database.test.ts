@@ -53,12 +53,19 @@ describe('a database of the browser', () => {
   });
 
   test('is asked again after it has refused', async () => {
-    const { first } = new TwoDatabases();
-    const there = globalThis.indexedDB;
+    const factory = globalThis.indexedDB;
     vi.stubGlobal('indexedDB', refusedWith('UnknownError'));
+    const first = idbDatabase('refused at first');
     await expect(contents(first)).rejects.toThrow('storage-refused');
-    vi.stubGlobal('indexedDB', there);
+    vi.stubGlobal('indexedDB', factory);
     expect(await contents(first)).toEqual(new Map());
+  });
+
+  test('opens before it is first used, and several side by side', () => {
+    const open = vi.fn(() => ({}));
+    vi.stubGlobal('indexedDB', { open });
+    for (const name of ['one', 'two']) idbDatabase(name);
+    expect(open.mock.calls).toEqual([['one'], ['two']]);
   });
 
   test('lets a bug of ours be one', async () => {

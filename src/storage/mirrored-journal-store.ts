@@ -1,4 +1,4 @@
-import { ProblemError, type Problem } from '../domain/problem';
+import { ProblemError, type DeviceProblem } from '../domain/problem';
 import type { BatchEvent } from '../workflow/batch-event';
 import type { BatchHeader } from '../workflow/batch-header';
 import type { JournalStore, StoredBatch, Written } from '../workflow/journal-store';
@@ -15,11 +15,11 @@ const NOTHING: Found = { header: undefined, events: new Map() };
 export class MirroredJournalStore implements JournalStore {
   readonly #first: BatchCopy;
   readonly #second: BatchCopy;
-  readonly #warn: (problem: Problem) => void;
+  readonly #warn: (problem: DeviceProblem) => void;
   #warned = false;
 
   /** `warn` is told once, should the second database refuse. */
-  constructor(first: Database, second: Database, warn: (problem: Problem) => void) {
+  constructor(first: Database, second: Database, warn: (problem: DeviceProblem) => void) {
     this.#first = new BatchCopy(first);
     this.#second = new BatchCopy(second);
     this.#warn = warn;

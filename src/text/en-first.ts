@@ -1,5 +1,5 @@
 import { firstScreens } from './en/first-screens';
-import { problems } from './en/problems';
+import { firstProblems } from './en/problems-first';
 import { units } from './en/units';
 import { updates } from './en/updates';
 
@@ -8,7 +8,7 @@ export const enFirst = {
   language: 'en',
   name: 'English',
   units,
-  problems,
+  problems: firstProblems,
   screens: firstScreens,
   updates,
 };

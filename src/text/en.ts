@@ -4,6 +4,7 @@ import { bench } from './en/bench';
 import { cautions } from './en/cautions';
 import { coach } from './en/coach';
 import { consequence } from './en/consequence';
+import { dictated, ears } from './en/dictated';
 import { digest } from './en/digest';
 import { doubt } from './en/doubt';
 import { guide } from './en/guide';
@@ -12,6 +13,7 @@ import { judgements } from './en/judgements';
 import { override } from './en/override';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
+import { problems } from './en/problems';
 import { school } from './en/school';
 import { screens } from './en/screens';
 import { sources } from './en/sources';
@@ -25,6 +27,7 @@ import { whatHappened } from './en/what-happened';
 /** English: the first language, and the shape of all others. */
 export const en = {
   ...enFirst,
+  problems,
   screens,
   places,
   gates,
@@ -43,6 +46,8 @@ export const en = {
   coach,
   guide,
   hands,
+  dictated,
+  ears,
   away,
   sources,
   school,

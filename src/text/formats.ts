@@ -7,6 +7,8 @@ import { units as english } from './en/units';
 
 /** Numbers as this maker reads them: their units, their language, their clock. Every quantity comes with its unit. */
 export type Formats = {
+  /** The units in which this maker reads and is asked. */
+  units: Pick<Preferences, 'volume' | 'temperature'>;
   /** "0.994"; a fourth decimal only where it is not a whole thousandth. */
   gravity: (gravity: Gravity) => string;
   /** A gravity digit by digit, to be read back: "zero point nine nine four". */
@@ -33,7 +35,7 @@ export type Formats = {
 
 /** `timeZone` is an IANA name; the device's own where it is left out. */
 export type FormatsInput = {
-  preferences: Pick<Preferences, 'volume' | 'temperature'>;
+  preferences: Formats['units'];
   language: string;
   timeZone?: string;
 };
@@ -47,6 +49,7 @@ export function formatsFor({ preferences, language, timeZone }: FormatsInput): F
   const words = UNIT_WORDS[language.split('-')[0] ?? ''] ?? english;
   const locale = language === 'en' ? 'en-GB' : language;
   return {
+    units: { volume: preferences.volume, temperature: preferences.temperature },
     ...quantities(locale, words, preferences),
     ...spans(locale, words),
     ...moments(locale, words, timeZone),

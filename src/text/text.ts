@@ -2,6 +2,7 @@ import type { Problem } from '../domain/problem';
 import type { en } from './en';
 import type { enFirst } from './en-first';
 import type { Formats } from './formats';
+import type { Sentences } from './sentences';
 
 /** Every word the app can say. English is the first of them; another language is finished when it compiles. */
 export type Text = typeof en;
@@ -13,7 +14,11 @@ export type FirstText = typeof enFirst;
 export type StepWords = { show: string; say: string; why: string; more?: string; caution?: string };
 
 /** The sentence for a problem: what is wrong, in numbers, and what to do next. */
-export function tell(text: Pick<Text, 'problems'>, problem: Problem, formats: Formats): string {
+export function tell<Code extends Problem['code']>(
+  text: { problems: Sentences<Code> },
+  problem: Extract<Problem, { code: Code }>,
+  formats: Formats,
+): string {
   const sentence = text.problems[problem.code] as (problem: Problem, formats: Formats) => string;
   return sentence(problem, formats);
 }

@@ -11,11 +11,14 @@ export const COMMANDS = [
   'finish',
   'one more minute',
   'new reading',
+  'write down',
   'yes',
   'no',
+  'wrong',
   'why',
   'where are we',
   'what can I say',
   'something went wrong',
+  'stop listening',
 ] as const;
 export type Command = (typeof COMMANDS)[number];

@@ -1,9 +1,9 @@
-import { ProblemError, type Problem } from '../domain/problem';
+import { ProblemError, type DeviceProblem } from '../domain/problem';
 
 /** Some work with a device. What the device refuses is told like any other problem; a bug stays an error. */
 export async function orProblem<Outcome>(
   work: () => Promise<Outcome>,
-  told: (problem: Problem) => Outcome,
+  told: (problem: DeviceProblem) => Outcome,
 ): Promise<Outcome> {
   try {
     return await work();

@@ -89,6 +89,16 @@ describe('what follows from a mishap', () => {
     expect(acts).toEqual(['stabilisers in hand 1', 'add sachet sulphite', 'stir in sulphite']);
   });
 
+  test('a hydrometer that was told to be gone by mistake is checked in water before the next reading', () => {
+    const maker = at('top up');
+    maker.report(told('hydrometer in the wine'));
+    const { entry } = maker.facts.mishaps.at(-1)!;
+    maker.report({ type: 'mishap struck', how: 'key', entry, reason: 'it was the other jar' });
+    const asked = [];
+    for (; maker.place === 'top up'; maker.answer()) asked.push(maker.act?.kind);
+    expect(asked.slice(-2)).toEqual(['instrument', 'reading']);
+  });
+
   test('glass that was told by mistake is taken back with a reason; what is in the wine is not', () => {
     const maker = at('clear');
     maker.report(told('hydrometer in the wine'));

@@ -130,6 +130,7 @@ test('it can be installed, under its own name and icons, in the colours of its p
       theme_color: string;
       background_color: string;
       icons: { src: string; sizes: string; type: string; purpose?: string }[];
+      screenshots: { src: string; sizes: string; type: string }[];
     };
     const link = document.querySelector<HTMLLinkElement>('link[rel="manifest"]')!;
     const manifest = (await (await fetch(link.href)).json()) as Manifest;
@@ -139,7 +140,7 @@ test('it can be installed, under its own name and icons, in the colours of its p
       await picture.decode();
       return `${picture.naturalWidth}x${picture.naturalHeight}`;
     };
-    const pictures = manifest.icons.filter(({ type }) => type === 'image/png');
+    const pictures = [...manifest.icons, ...manifest.screenshots].filter(({ type }) => type === 'image/png');
     const drawn = document.createElement('canvas').getContext('2d', { willReadFrequently: true })!;
     const hex = (colour: string) => {
       drawn.fillStyle = colour;

@@ -10,6 +10,7 @@ import type { Place } from '../../src/procedure/phase';
 import { readingsOfFerment } from '../../src/procedure/selections';
 import type { Known } from './known';
 import { wholeDays, daysToEvening } from './hour';
+import { evening } from './readings';
 
 /** Every list that striking one of a list's readings leaves, and the list itself. */
 const withOneLess = (readings: readonly Reading[]): Reading[][] =>
@@ -59,14 +60,19 @@ const toNext = ({ takenAt }: Reading, next: Reading | undefined, known: Known): 
 const PROVEN: ReadonlySet<Place> = new Set<Place>(['rack', 'stabilise']);
 
 const FRESH_FOR_HOURS = 72;
+/** The evenings to come on which it may still be fresh. */
+const EVENINGS = [1, 2, 3, 4];
 
 /** How fresh the proof is: since the gate, or since the last sound reading after it; and what went in since. */
 function freshness(known: Known, left: number): unknown {
   const { facts, sheet } = known;
   const passing = facts.passed['proving dry'];
   if (!passing) return undefined;
+  const isFresh = (since: number, then: number): boolean => then - since <= FRESH_FOR_HOURS * HOUR;
   const freshSince = (since: number): number | 'stale' =>
-    facts.now.at - since > FRESH_FOR_HOURS * HOUR ? 'stale' : daysToEvening(since, facts, Infinity);
+    isFresh(since, facts.now.at)
+      ? EVENINGS.filter((nth) => isFresh(since, evening(facts, nth))).length
+      : 'stale';
   const fresh = standing(facts.readings).filter(
     (reading) => !reading.backDated && reading.takenAt > passing.at && mayCount(reading, finishOf(sheet)),
   );

@@ -4,6 +4,7 @@ import type { Words } from '../../src/guide/guide-text';
 import { lead, type Lead } from '../../src/guide/lead';
 import { situationOf } from '../../src/guide/situation-of';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
+import type { Mishap } from '../../src/procedure/mishap';
 import type { Place } from '../../src/procedure/phase';
 import { en } from '../../src/text/en';
 import { guide } from '../../src/text/en/guide';
@@ -18,6 +19,13 @@ import type { Report } from '../../src/workflow/batch-event';
 import { FakeEngine } from './fake-engines';
 import { Maker } from './maker';
 import { SimulatedClock } from './simulated-clock';
+
+/** What the ears can give the guide. */
+type Heard =
+  | { type: 'ears'; listening: boolean }
+  | { type: 'number'; value: number }
+  | { type: 'unsure'; command: Command }
+  | { type: 'mishap heard'; mishap: Mishap };
 
 export const words: Words = {
   text: en,
@@ -86,7 +94,8 @@ export class Play {
       ticker: { subscribe: (tick) => this.clock.every(TICK, tick) },
       now: this.clock.now,
       report: (report) => Promise.resolve(this.#take(report)),
-      show: (card) => this.#write('Screen', card),
+      show: (card, mishap) => this.#write('Screen', [card, ...(mishap ? [mishap] : [])].join(', ')),
+      deafen: () => this.#write('Ears', 'off'),
     });
     this.#tell(opened);
     return opened;
@@ -148,6 +157,41 @@ export class Play {
   async interrupts(command: Command): Promise<this> {
     this.#write('Maker', guide.commands[command][0] ?? command);
     this.#lead.hear(command, 'voice');
+    await this.clock.pass(0);
+    return this;
+  }
+
+  /** Presses a pad. */
+  presses(command: Command): void {
+    this.#lead.hear(command, 'touch');
+  }
+
+  /** The ears go on or off. */
+  async listens(listening = true): Promise<this> {
+    await this.#send({ type: 'ears', listening });
+    return this.hearsOut();
+  }
+
+  /** Says a number, as soon as the guide is silent and a moment has passed. */
+  async tells(value: number): Promise<this> {
+    await this.hearsOut();
+    await this.waits(THINKS);
+    this.#write('Maker', String(value));
+    return this.#send({ type: 'number', value });
+  }
+
+  /** Something is heard that may have been a command, or that tells what went wrong; or hearing is hard. */
+  async mayHaveSaid(command: Command): Promise<this> {
+    await this.hearsOut();
+    return this.#send({ type: 'unsure', command });
+  }
+  async saysWhatHappened(mishap: Mishap): Promise<this> {
+    await this.hearsOut();
+    return this.#send({ type: 'mishap heard', mishap });
+  }
+
+  async #send(event: Heard): Promise<this> {
+    this.#lead.actor.send({ ...event, at: this.clock.now() });
     await this.clock.pass(0);
     return this;
   }

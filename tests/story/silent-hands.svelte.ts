@@ -29,7 +29,7 @@ export function silentHands(words: Words, now: () => Instant, report: GuidePorts
       return () => (ticked = () => undefined);
     },
   };
-  const ports = { speaker, ticker, tones: { play: () => undefined }, now, report };
+  const ports = { speaker, ticker, tones: { play: () => undefined }, now, report, deafen: () => undefined };
   const hands = new LedHands(words, ports, presence);
   return Object.assign(hands, { tick: () => flushSync(() => ticked()) });
 }

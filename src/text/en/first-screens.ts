@@ -20,6 +20,9 @@ export const firstScreens = {
   fetched: {
     title: 'Not here yet',
     notFetched: 'This page could not be fetched. Everything else goes on; try again when you are online.',
+    batchesNotFetched:
+      'What it takes to open your batches could not be fetched. They are safe on this device; try again when you are online.',
+    again: 'Try again',
   },
 
   trouble: {

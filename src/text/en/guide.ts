@@ -18,12 +18,15 @@ const commands: Record<Command, readonly string[]> = {
   finish: ['finish stirring', 'end the stirring'],
   'one more minute': ['one more minute', 'add another minute'],
   'new reading': ['new reading', 'take a reading'],
+  'write down': ['write this down', 'take it down please'],
   yes: ['yes it is', 'yes that is so'],
   no: ['no it is not', 'no it isn’t'],
+  wrong: ['that is wrong', 'take that back'],
   why: ['why is that', 'what is the reason'],
   'where are we': ['where was I', 'what step are we on', 'someone interrupted me'],
   'what can I say': ['what can I say', 'list the words'],
   'something went wrong': ['something went wrong', 'we have a problem'],
+  'stop listening': ['stop listening now', 'listen no longer'],
 };
 
 /** What must be within reach for each step, in the words of the maker's list. */
@@ -107,6 +110,10 @@ export const guide = {
       count === 1
         ? `Once you will have to type, with dry hands: ${what}.`
         : `You will have to type ${String(count)} times, with dry hands: ${what}.`,
+    told: (count: number, what: string) =>
+      count === 1
+        ? `Once I will ask you for a number: ${what}.`
+        : `I will ask you for numbers ${String(count)} times: ${what}.`,
     noTouches: 'Nothing has to be typed on the way.',
   },
 

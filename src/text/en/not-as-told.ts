@@ -1,30 +1,8 @@
-import type { Problem } from '../../domain/problem';
-import type { Formats } from '../formats';
+import type { Sentences } from '../sentences';
 import { quoted } from './counted';
 
-/** Why something that went wrong, a count or a batch already running is not taken as it was told. */
-export type NotAsTold =
-  | 'cannot-have-happened'
-  | 'told-already'
-  | 'not-on-sheet'
-  | 'not-that-kind'
-  | 'already-in'
-  | 'not-in-yet'
-  | 'journal-says-otherwise'
-  | 'which-sachet'
-  | 'how-many-litres'
-  | 'more-than-there-is'
-  | 'wrappers-differ'
-  | 'nothing-to-look-at'
-  | 'joins-too-late'
-  | 'yeast-and-place-disagree';
-
-type Sentences = {
-  [Code in NotAsTold]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string;
-};
-
 /** Why a mishap, a count of wrappers or a batch already running is not taken as it was told. */
-export const notAsTold: Sentences = {
+export const notAsTold = {
   'cannot-have-happened': ({ yet }) =>
     `That cannot have happened ${yet ? 'yet' : 'any more'} where the batch stands. Choose from the list that is shown, or write a note.`,
   'told-already': ({ since }, f) =>
@@ -58,4 +36,4 @@ export const notAsTold: Sentences = {
     yeastIn
       ? 'With its yeast in, a batch is fermenting or further. Choose how far it has come again.'
       : 'A batch that has come so far has its yeast in. Give the day of the yeast, or choose an earlier place.',
-};
+} satisfies Partial<Sentences>;

@@ -75,6 +75,7 @@ export const school = {
   lead: 'Ten hydrometers to read, each in its own trouble. Nothing here touches a batch.',
   division: 'Your hydrometer has a line at every',
   divisions: { '10': '0.001', '20': '0.002' },
+  yours: (division: string) => `As on your own hydrometer, there is a line at every ${division}.`,
   begin: 'begin',
   nth: (nth: string, of: string) => `Reading ${nth} of ${of}`,
   picture: ({ division, lines, number, eye, edgeLines, rimLines, held }: Shown) =>

@@ -1,18 +1,13 @@
-import type { Problem } from '../../domain/problem';
 import type { Celsius } from '../../domain/unit';
 import type { HeldCode } from '../tonight-for';
-import type { Formats } from '../formats';
+import type { Sentences } from '../sentences';
 import { quoted } from './counted';
-
-type Tonight = {
-  [Code in HeldCode]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string;
-};
 
 const LEAVE_IT = 'Leave the lid on and the airlock filled with water.';
 const WARM = 'Move it somewhere warmer, or wrap it; never stand it on a heat pad, least of all glass.';
 
 /** What to do tonight, for each clause that a gate or a check can fail on. */
-export const tonight: Tonight = {
+export const tonight: Sentences<HeldCode> = {
   'not-dry': ({ limit }, f) =>
     `Keep it warm and read again tomorrow; ${f.gravity(limit)} or lower is what you wait for. No stabiliser: it cannot stop yeast that is at work.`,
   'was-not-dry': () => `Nothing but the next reading. ${LEAVE_IT}`,

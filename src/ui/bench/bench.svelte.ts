@@ -45,8 +45,7 @@ export class Bench {
   /** Reasons and the rarer pads, while they are asked for. */
   reasons = $state(false);
   more = $state(false);
-  /** The page of the maker's own choosing that is open. */
-  choice = $state.raw<Choice>();
+  #choice = $state.raw<Choice>();
   /** A report is on its way to the disk: another press of the same pad is not a second answer. */
   busy = $state(false);
 
@@ -105,18 +104,25 @@ export class Bench {
     guideOffers(this.hands, this.text, (command, how) => this.hear(command, how)),
   );
 
+  /** The page of the maker's own choosing that is open; what was heard to have gone wrong opens its own. */
+  get choice(): Choice | undefined {
+    const { mishap } = this.hands;
+    return this.#choice ?? (mishap && { page: 'mishap', mishap });
+  }
+
   copy = (text: string): Promise<boolean> => this.#props().oncopy(text);
 
   /** Opens a page of the maker's own choosing. What was refused before does not belong to it. */
   choose(choice: Choice): void {
     this.#putAway();
     this.more = false;
-    this.choice = choice;
+    this.#choice = choice;
   }
 
   leaveChoice = (): void => {
     this.#putAway();
-    this.choice = undefined;
+    this.#choice = undefined;
+    if (this.hands.mishap) this.hands.open(undefined);
   };
 
   #putAway(): void {

@@ -2,6 +2,7 @@ import type { GuideContext } from '../../guide/guide-context';
 import type { Card, GuideReport, How } from '../../guide/guide-events';
 import type { Situation } from '../../guide/situation';
 import type { Problem } from '../../domain/problem';
+import type { Mishap } from '../../procedure/mishap';
 import type { WakeState } from '../../timers/wake-lock';
 import type { Command } from '../../voice/commands';
 import type { Silence } from '../../voice/speech-queue';
@@ -22,11 +23,13 @@ export type HandsFree = Presence & {
   readonly context: GuideContext;
   /** The card that the guide asked the screen to open. */
   readonly card: Card | undefined;
+  /** What was heard to have gone wrong, for the hand to tell. */
+  readonly mishap: Mishap | undefined;
   /** Why the last report was not taken; a doubt is no refusal. */
   readonly refused: Problem | undefined;
   /** What was not taken belongs to a page that is left. */
   putAway: () => void;
-  open: (card: Card | undefined) => void;
+  open: (card: Card | undefined, mishap?: Mishap) => void;
   tell: (situation: Situation) => void;
   hear: (command: Command, how: How) => void;
   draft: (report: GuideReport) => void;

@@ -5,6 +5,7 @@ import type { Card, GuideReport, How } from '../../guide/guide-events';
 import type { Words } from '../../guide/guide-text';
 import { lead, type GuidePorts, type Lead } from '../../guide/lead';
 import type { Situation } from '../../guide/situation';
+import type { Mishap } from '../../procedure/mishap';
 import type { Command } from '../../voice/commands';
 import type { HandsFree, Presence } from './hands-free';
 
@@ -18,13 +19,14 @@ export class LedHands implements HandsFree {
   readonly #presence: Presence;
   #context: GuideContext;
   #card = $state<Card>();
+  #mishap = $state<Mishap>();
   #refused = $state.raw<Problem>();
 
   constructor(words: Words, ports: Omit<GuidePorts, 'show'>, presence: Presence) {
     this.#presence = presence;
     this.#lead = lead(words, {
       ...ports,
-      show: (card) => this.open(card),
+      show: (card, mishap) => this.open(card, mishap),
       report: async (report) => this.#settle(report, await ports.report(report)),
     });
     const { actor } = this.#lead;
@@ -41,6 +43,9 @@ export class LedHands implements HandsFree {
   get card() {
     return this.#card;
   }
+  get mishap() {
+    return this.#mishap;
+  }
   get refused() {
     return this.#refused;
   }
@@ -54,8 +59,9 @@ export class LedHands implements HandsFree {
     return this.#presence.awake;
   }
 
-  open = (card: Card | undefined): void => {
+  open = (card: Card | undefined, mishap?: Mishap): void => {
     this.#card = card;
+    this.#mishap = mishap;
   };
   putAway = (): void => {
     this.#refused = undefined;

@@ -6,7 +6,7 @@ import type { Joinable } from '../../procedure/joinable';
 import { isInBottles } from '../../procedure/joining';
 import type { KitSheet } from '../../procedure/kit-sheet';
 import type { EventOf } from '../../workflow/batch-event';
-import { parseCount } from '../cards/count';
+import { parseCount } from '../../domain/parse-count';
 
 /** What is known of one sachet: in, on a day if that is known; still full; or nothing. */
 export type SachetKnown = { is: 'in' | 'not in' | 'unknown'; on: string };

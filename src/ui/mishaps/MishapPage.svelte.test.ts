@@ -34,6 +34,15 @@ describe('what happened', () => {
     expect(page.getByText(/the batch goes back to “Is it finished\?”/)).toBeInTheDocument();
   });
 
+  test('shows the airlock where it is about the airlock, and no picture elsewhere', async () => {
+    const page = await whatHappened('read towards dry 1');
+    await page.press(mishaps['airlock dry'].title);
+    expect(page.getByRole('img', { name: /^Three airlocks/ })).toBeInTheDocument();
+    await page.press('not this');
+    await page.press(mishaps['wine spilled'].title);
+    expect(page.queryByRole('img', { name: /^Three airlocks/ })).toBeNull();
+  });
+
   test('shows first what can hurt someone', async () => {
     const { press, getByText } = await whatHappened();
     await press(mishaps['hydrometer in the wine'].title);

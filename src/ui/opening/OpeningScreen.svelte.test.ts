@@ -24,7 +24,7 @@ function shelved(name: string, maker: Maker): Shelved {
 const at = (name: string, place: Place, sheet = lightFruit!) => shelved(name, new Maker(sheet).goTo(place));
 
 function show(batches: readonly Shelved[], now: Moment, more: object = {}) {
-  const said = { onbringin: vi.fn(), onkeep: vi.fn() };
+  const said = { onbringin: vi.fn(), onkeep: vi.fn(), onagain: vi.fn() };
   const { unmount } = render(OpeningScreen, { batches, now, text, whole: text, formats, ...said, ...more });
   return { ...said, unmount };
 }
@@ -124,5 +124,20 @@ describe('with batches', () => {
   test('a storage that refuses is told, with what to do', () => {
     show([], NOW, { problem: { code: 'storage-refused' } });
     expect(screen.getByRole('alert')).toHaveTextContent('Open the guide in an ordinary window');
+  });
+
+  test('a file that was not taken is told in its own words', () => {
+    show([], NOW, { notTaken: { code: 'not-a-batch-file' } });
+    expect(screen.getByRole('alert')).toHaveTextContent('This file is not a batch of this guide.');
+  });
+
+  test('batches that could not be fetched are told as safe, and asked for again; nobody is told to begin', async () => {
+    const { onagain } = show([], NOW, { whole: undefined, notFetched: true });
+    expect(screen.getByRole('alert')).toHaveTextContent(
+      /could not be fetched\. They are safe on this device/,
+    );
+    expect(screen.queryByText(/^Fallbright leads you/)).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: 'Try again' }));
+    expect(onagain).toHaveBeenCalledOnce();
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pictureOf } from './picture-of';
+import { pictureOf, pictureOfMishap } from './picture-of';
 
 test.each([
   ['siphon off', 'do', 'siphon'],
@@ -12,4 +12,13 @@ test.each([
   ['leave to clear', 'do', 'wine'],
 ] as const)('%s, which is to %s, has the picture of the %s', (step, kind, picture) =>
   expect(pictureOf({ step, kind })).toBe(picture),
+);
+
+test.each([
+  ['airlock dry', 'airlock'],
+  ['airlock sucked in', 'airlock'],
+  ['silent airlock', 'airlock'],
+  ['wrong sachet', undefined],
+] as const)('“%s” has the picture of the %s', (mishap, picture) =>
+  expect(pictureOfMishap(mishap)).toBe(picture),
 );

@@ -1,3 +1,4 @@
+import type { Mishap } from '../../procedure/mishap';
 import type { Act, StepId } from '../../procedure/step';
 
 /** The drawings that an act can have. */
@@ -53,3 +54,12 @@ const BY_KIND: Partial<Record<Act['kind'], PictureName>> = {
 /** The drawing that goes with an act: its step's own, else its kind's; the wine in its vessel goes with all others. */
 export const pictureOf = ({ step, kind }: Pick<Act, 'step' | 'kind'>): PictureName =>
   BY_STEP[step] ?? BY_KIND[kind] ?? 'wine';
+
+const BY_MISHAP: Partial<Record<Mishap, PictureName>> = {
+  'silent airlock': 'airlock',
+  'airlock dry': 'airlock',
+  'airlock sucked in': 'airlock',
+};
+
+/** The drawing that goes with what went wrong, where one tells more than words. */
+export const pictureOfMishap = (mishap: Mishap): PictureName | undefined => BY_MISHAP[mishap];

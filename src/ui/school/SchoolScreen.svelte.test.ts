@@ -45,6 +45,23 @@ async function upTo(is: (round: Round) => boolean) {
   return { ...school, round: school.rounds[nth]! };
 }
 
+describe('a school opened from a batch', () => {
+  test('takes the scale of its hydrometer, and asks for none', async () => {
+    const screen = render(SchoolScreen, {
+      props: { division: 20, text: en, formats, random: randomFrom(3) },
+    });
+    expect(screen.queryByRole('radio')).toBeNull();
+    expect(screen.getByText(words.yours('0.002'))).toBeInTheDocument();
+    await userEvent.setup().click(screen.getByRole('button', { name: words.begin }));
+    expect(screen.getByRole('img').getAttribute('aria-label')).toContain('a line at every 0.002');
+  });
+
+  test('asks for the scale where it is opened from elsewhere', () => {
+    const screen = render(SchoolScreen, { props: { text: en, formats, random: randomFrom(3) } });
+    expect(screen.getAllByRole('radio')).toHaveLength(2);
+  });
+});
+
 describe('a reading in the school', () => {
   test('is right as it is typed at the bench, and Enter goes on', async () => {
     const { answer, told, rounds, user, getByRole } = await learner();

@@ -9,6 +9,8 @@ export type Hearing = {
   score: number;
   /** How much better the sounds fit the grammar than what it was set against, a tenth of a second. Below 0: worse. */
   margin?: number;
+  /** The words that what it was set against would make of the same sounds. */
+  against?: readonly Segment[];
   seconds: number;
 };
 

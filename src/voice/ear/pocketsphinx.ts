@@ -70,7 +70,9 @@ function decoder(calls: EngineCalls, load: (name: string, grammar: string) => vo
       if (!heard) return undefined;
       const { fit, ...hearing } = heard;
       const other = measures ? readAnswer(calls.decode(AGAINST, samples)) : undefined;
-      return other ? { ...hearing, margin: (fit - other.fit) / (samples.length / SAMPLES_A_TENTH) } : hearing;
+      if (!other) return hearing;
+      const margin = (fit - other.fit) / (samples.length / SAMPLES_A_TENTH);
+      return { ...hearing, margin, against: other.segments };
     },
   };
 }

@@ -12,6 +12,9 @@ import { bringIn } from '../brought-in';
 import { expect, test } from '../fixtures';
 import { percentile, timedPress, timeKeys } from './key-to-paint';
 
+/** A trace takes a picture of the whole page at every press, and would be most of what is measured. */
+test.use({ trace: 'off' });
+
 /** Figures to look at. None of them passes or fails: a busy machine is no fault of the app. */
 
 /** Acts one after the other that ask for nothing but the word that they are done. */

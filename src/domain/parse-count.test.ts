@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseCount } from './count';
+import { parseCount } from './parse-count';
 
 test.each([
   ['30', 30],

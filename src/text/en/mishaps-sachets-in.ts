@@ -1,12 +1,11 @@
 import type { Mishap } from '../../procedure/mishap';
-import type { withSachets } from '../../procedure/mishaps/with-sachets';
 import { cautions } from './cautions';
 import type { MishapWords } from './mishap-words';
 
 const NO_MORE_STABILISER = 'Add no more stabiliser of any kind: one dose is all that a batch gets.';
 
-/** Sachets that went wrong. */
-export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets>, MishapWords> = {
+/** Sachets that went in out of turn. */
+export const mishapsWithSachetsIn = {
   'wrong sachet': {
     title: 'The wrong sachet went in',
     spoken: 'the wrong sachet went in',
@@ -106,116 +105,4 @@ export const mishapsWithSachets: Record<Extract<Mishap, keyof typeof withSachets
       'Makers of finings disagree which part comes first: some start with silica, some with the shellfish part. Only your own sachets’ sheet is right for them.',
     entry: 'What happened: the finings went in the wrong way round.',
   },
-  'finings left out': {
-    title: 'A fining was left out',
-    spoken: 'one of the finings was left out',
-    tell: 'A fining wrapper is still full after fining day.',
-    lost: 'Time. One of a pair alone clears badly, and can itself hang in the wine as a haze.',
-    reversible: 'All of it: it can still be given, and then the wine clears from that day.',
-    now: [
-      'Choose below which one it was.',
-      'Check that the wine is as warm as the sheet wants for fining.',
-      'Give it as the sheet says, then top up, and take a new baseline.',
-    ],
-    again: 'In three days, with a torch behind the vessel.',
-    look: 'Hold a torch behind the vessel: is it beginning to clear?',
-    entry: 'What happened: one of the finings was left out.',
-  },
-  'forgot bentonite': {
-    title: 'The bentonite was forgotten',
-    spoken: 'I forgot the bentonite',
-    tell: 'Its sachet is still full, and the juice is poured already.',
-    lost: 'Very little. Bentonite takes out protein haze while the yeast keeps it moving; without it the wine may clear later.',
-    reversible: 'The wine will be fine without it. It is left out from now on.',
-    now: [
-      'If nothing but juice and water is in the vessel yet, it may still go in, shaken in a jar with warm water first. Tell a wrong sachet then, so that the journal has it.',
-      'Else put it away. Do not chase it with the finings at the end.',
-      'Go on with what is shown.',
-    ],
-    again: 'When it should be clearing. If it is late, give it time before anything else.',
-    look: 'Is it clearing, or is it still too early for that?',
-    disagree:
-      'One shop’s answers say that late bentonite curdles with the finings of the end; others use it after fermenting without trouble. The house leaves it out.',
-    entry: 'What happened: the bentonite was forgotten, and is left out.',
-  },
-  'forgot yeast': {
-    title: 'The yeast was forgotten',
-    spoken: 'I forgot the yeast',
-    tell: 'The yeast’s own sachet is still full. A silent airlock alone does not tell.',
-    lost: 'A day. Juice without yeast is open to whatever else wants it, so it should be a day and no more.',
-    reversible: 'All of it, if the juice smells clean.',
-    now: [
-      'Smell and look: a film, fur or a smell of vinegar or nail varnish means that something else was quicker.',
-      'Take the temperature of the juice, and bring it into range.',
-      'Add the yeast by its name, and close it. Its days count from now.',
-    ],
-    again: 'Tomorrow, for foam.',
-    look: 'Is there foam on it?',
-    entry: 'What happened: the yeast had been forgotten.',
-  },
-  'wrapper too many': {
-    title: 'There is one empty wrapper too many',
-    spoken: 'there is one empty wrapper too many',
-    tell: 'A wrapper is empty whose sachet the journal does not have in the wine.',
-    lost: 'That sachet. If it is not on the floor or in the sink, it is in the wine, and counts as in.',
-    reversible: 'The plan. From here it goes on as if you had said so at the time.',
-    now: [
-      'Look on the floor, in the sink and in the jug first.',
-      'Ask whoever was in the room.',
-      'If it is nowhere else, choose it below: a dose that is in doubt is never given twice.',
-    ],
-    again: 'Tomorrow, for foam and smell.',
-    look: 'Does it foam and smell as it did before?',
-    entry: 'What happened: an empty wrapper too many, so its sachet counts as in.',
-  },
-  'sachet still full': {
-    title: 'A sachet is still full that should be in',
-    spoken: 'a sachet is still full',
-    tell: 'You hold it in your hand, unopened, and the journal has it in the wine.',
-    lost: 'Nothing, while it is unopened.',
-    reversible: 'All of it. It gets its turn again, at the place where it may go in.',
-    now: [
-      'Read the printed name aloud. A second sachet with the same name may belong to the same dose.',
-      'Choose it below. The guide leads you back to where it may go in; for stabiliser that is the proof of dryness.',
-      'Do not tip it in at once.',
-      'If the wine is in its bottles already, keep them cold, upright and apart, and drink them first. Pour them back only if you mean to finish the work.',
-    ],
-    again: 'Tomorrow, when you have read the plan again.',
-    look: 'Does the full sachet lie ready, by its name, for its turn in the plan?',
-    entry: 'What happened: a sachet was still full, so it is not in the wine.',
-  },
-  'sachet lost': {
-    title: 'A sachet is lost or spilled',
-    spoken: 'a sachet is lost',
-    tell: 'It is neither full nor in the wine: torn, wet, spilled, or gone.',
-    lost: 'The sachet. The wine has not noticed yet.',
-    reversible: 'All of it: everything in the box can be bought singly, and the wine keeps where it is.',
-    cautions: [
-      'Spilled sulphite bites the eyes and the lungs. Open a window, wipe it up wet, with gloves, and keep it away from acid cleaners and bleach.',
-    ],
-    now: [
-      'Get the same thing, for the same volume. By its name: never by its colour.',
-      'Do not share out what is left by eye. Teaspoons of powder differ by half.',
-      'If it cannot be had, leave it out with a reason when its turn comes; the rules for what hangs on it then follow.',
-    ],
-    again: 'In three days: do you have it?',
-    look: 'Do you have the same sachet again?',
-    entry: 'What happened: a sachet was lost or spoiled before it went in.',
-  },
-  'past its date': {
-    title: 'The kit is past its date',
-    spoken: 'the kit is past its date',
-    tell: 'The date is on the box, and often another on the yeast.',
-    lost: 'Some freshness and colour: juice browns with the years. Yeast and finings age first.',
-    reversible: 'Yeast and finings can be bought new. What the juice has lost, it has lost.',
-    now: [
-      'Look at the juice bag: blown up, leaking or furry means that it goes back.',
-      'Wake the yeast in a little warm water with sugar. If nothing foams within half an hour, take fresh yeast.',
-      'Buy fresh finings for fining day if theirs are more than a year over.',
-      'Make it all the same, and drink it young.',
-    ],
-    again: 'Two days after the yeast, for foam.',
-    look: 'Is there foam, two days after the yeast?',
-    entry: 'What happened: the kit was past its date.',
-  },
-};
+} satisfies Partial<Record<Mishap, MishapWords>>;

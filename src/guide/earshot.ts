@@ -1,0 +1,40 @@
+import { MISHAP_IDS, type Mishap } from '../procedure/mishap';
+import type { Command } from '../voice/commands';
+import { asHeard } from '../voice/grammar-for';
+import type { NumberAsked } from '../voice/number-grammar';
+import { fieldAsked, isNumberAsked } from './dictate';
+import { isYesNo } from './dictation';
+import type { GuideContext } from './guide-context';
+import { numberAsked } from './number-asked';
+import { offered } from './offered';
+
+/** What a phrase means where the guide stands. */
+export type Meaning = { command: Command } | { mishap: Mishap };
+
+/** What can be heard now, and nothing else: the phrases on offer, and a number where one is asked. */
+export type Earshot = { phrases: ReadonlyMap<string, Meaning>; number?: NumberAsked };
+
+/** A guide that is busy hears nothing. */
+export function earshot(context: GuideContext): Earshot {
+  const { guide, whatHappened } = context.words.text;
+  const commands = offered(context).flatMap((command) =>
+    guide.commands[command].map((phrase): [string, Meaning] => [asHeard(phrase), { command }]),
+  );
+  const mishaps = context.telling
+    ? MISHAP_IDS.map((mishap): [string, Meaning] => [
+        asHeard(whatHappened.mishaps[mishap].spoken),
+        { mishap },
+      ])
+    : [];
+  const number = numberHeard(context);
+  // A command is never taken for what went wrong.
+  return { phrases: new Map([...mishaps, ...commands]), ...(number ? { number } : {}) };
+}
+
+function numberHeard(context: GuideContext): NumberAsked | undefined {
+  const field = fieldAsked(context);
+  const { situation, words } = context;
+  if (!situation || !field || isYesNo(field) || !isNumberAsked(context)) return undefined;
+  const { kind, lowest, highest } = numberAsked(field, situation, words.formats.units);
+  return { kind, lowest, highest };
+}

@@ -1,0 +1,59 @@
+import { parseGravity } from '../domain/gravity';
+import { parseCount, MOST_COUNTED } from '../domain/parse-count';
+import type { Result } from '../domain/result';
+import { HIGHEST_CELSIUS, LOWEST_CELSIUS, onScale, parseTemperature } from '../domain/temperature';
+import { inUnit, parseVolume } from '../domain/volume';
+import { litresAsked, type LitresOf } from '../procedure/litres-asked';
+import type { Formats } from '../text/formats';
+import type { NumberAsked } from '../voice/number-grammar';
+import type { NumberField } from './dictation';
+import type { Situation } from './situation';
+
+/** A number as it is asked where the guide stands: what can be heard, and the door that it comes in by. */
+type Asking = NumberAsked & { parse: (given: string) => Result<number> };
+
+type Units = Formats['units'];
+
+/** Whole thousandths that are plausible: in plain water, before the yeast, and after it. Others can be typed. */
+const PLAUSIBLE = { water: [990, 1010], start: [1010, 1160], later: [980, 1120] } as const;
+
+function gravity(of: keyof typeof PLAUSIBLE): Asking {
+  const [lowest, highest] = PLAUSIBLE[of];
+  return { kind: 'gravity', lowest: lowest / 1000, highest: highest / 1000, parse: parseGravity };
+}
+
+const temperature = (_: Situation, { temperature: scale }: Units): Asking => ({
+  kind: 'temperature',
+  lowest: onScale(LOWEST_CELSIUS, scale),
+  highest: onScale(HIGHEST_CELSIUS, scale),
+  parse: (given) => parseTemperature(given, scale),
+});
+const count = (): Asking => ({ kind: 'count', lowest: 0, highest: MOST_COUNTED, parse: parseCount });
+
+function litres({ now }: Situation, { volume: unit }: Units): Asking {
+  const of: LitresOf = now?.act.kind === 'litres' ? now.act.of : 'wine';
+  const { lowest, highest } = litresAsked(of);
+  return {
+    kind: unit === 'litres' ? 'litres' : 'gallons',
+    lowest: inUnit(lowest, unit),
+    highest: inUnit(highest, unit),
+    parse: (given) => parseVolume(given, unit, lowest, highest),
+  };
+}
+
+const ASKED: Record<NumberField, (situation: Situation, units: Units) => Asking> = {
+  reading: ({ now }) => gravity(now?.act.step === 'read start' ? 'start' : 'later'),
+  waterReading: () => gravity('water'),
+  sampleCelsius: temperature,
+  wineCelsius: temperature,
+  celsius: temperature,
+  waterCelsius: temperature,
+  litres,
+  millimetres: count,
+  bottles: count,
+  closures: count,
+  filled: count,
+};
+
+export const numberAsked = (field: NumberField, situation: Situation, units: Units): Asking =>
+  ASKED[field](situation, units);

@@ -1,0 +1,22 @@
+import { describe, expect, test } from 'vitest';
+import { decoyGrammar, grammarFor } from './grammar-for';
+
+describe('what the engine listens for', () => {
+  test('is the phrases on offer, in the dictionary’s spelling', () =>
+    expect(grammarFor({ phrases: ['I have finished', 'no it isn’t'] })).toBe(
+      "#JSGF V1.0;\ngrammar ears;\npublic <heard> = i have finished | no it isn't;\n",
+    ));
+
+  test('has a number only where one is asked, and only in its range', () => {
+    const numbers = { kind: 'count', lowest: 11, highest: 12 } as const;
+    expect(grammarFor({ phrases: ['say that again'] })).not.toContain('number');
+    expect(grammarFor({ phrases: ['say that again'], numbers })).toContain(
+      'say that again | <number>;\n<number> = (eleven | twelve);',
+    );
+  });
+
+  test('is set against any row of decoys', () =>
+    expect(decoyGrammar(['kettle', 'weather'])).toBe(
+      '#JSGF V1.0;\ngrammar ears;\npublic <talk> = <decoy>+;\n<decoy> = kettle | weather;\n',
+    ));
+});

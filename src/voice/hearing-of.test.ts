@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import type { Hearing, Segment } from './ear/decoder';
+import { hearingOf, LONGEST } from './hearing-of';
+
+const offer = { phrases: ['I have finished', 'one step back'] };
+const word = (said: string, from: number, to: number): Segment => ({ word: said, from, to, score: -500 });
+const finished = [word('i', 0.2, 0.3), word('have', 0.3, 0.5), word('finished', 0.5, 1)];
+
+/** Heard well: the decoys fit far worse, and find words in the same places. */
+const well: Hearing = {
+  words: 'i have finished',
+  segments: finished,
+  score: -3000,
+  margin: 160,
+  against: [word('eye', 0.2, 0.5), word('fun', 0.5, 1)],
+  seconds: 1.2,
+};
+
+describe('what is heard', () => {
+  test('is sure where it fits far better than decoys, and is given as it is written', () =>
+    expect(hearingOf(well, offer)).toEqual({ sure: 'I have finished' }));
+
+  test('is asked about where it fits only somewhat better', () =>
+    expect(hearingOf({ ...well, margin: 60 }, offer)).toEqual({ unsure: 'I have finished' }));
+
+  test('is nothing where decoys fit as well', () =>
+    expect(hearingOf({ ...well, margin: 5 }, offer)).toBeUndefined());
+
+  test('is nothing where it was set against nothing', () => {
+    const { margin: _, ...unmeasured } = well;
+    expect(hearingOf(unmeasured, offer)).toBeUndefined();
+  });
+
+  test.each([
+    ['before', word('well', -0.8, -0.1)],
+    ['after', word('with', 1, 1.9)],
+  ])('is nothing where more was said %s it', (_, more) =>
+    expect(hearingOf({ ...well, against: [...(well.against ?? []), more] }, offer)).toBeUndefined(),
+  );
+
+  test('is nothing where something was said in the middle of it', () => {
+    const parted = [word('i', 0.2, 0.3), word('have', 0.3, 0.5), word('finished', 1.2, 1.7)];
+    const against = [word('eye', 0.2, 0.5), word('been', 0.5, 1.2), word('fun', 1.2, 1.7)];
+    expect(hearingOf({ ...well, segments: parted, against }, offer)).toBeUndefined();
+  });
+
+  test('is nothing where somebody talks on without a pause', () =>
+    expect(hearingOf({ ...well, seconds: LONGEST + 0.1 }, offer)).toBeUndefined());
+
+  test('is nothing where it is not on offer', () => {
+    expect(hearingOf({ ...well, words: 'say that again' }, offer)).toBeUndefined();
+    expect(hearingOf(undefined, offer)).toBeUndefined();
+  });
+
+  test('is a number where one is asked, in its unit and only within its range', () => {
+    const numbers = { kind: 'gravity', lowest: 0.985, highest: 1.13 } as const;
+    const ten = { ...well, words: 'ten fifty four' };
+    expect(hearingOf(ten, { ...offer, numbers })).toEqual({ sure: 1.054 });
+    expect(hearingOf(ten, { ...offer, numbers: { ...numbers, highest: 1.02 } })).toBeUndefined();
+    expect(hearingOf(ten, offer)).toBeUndefined();
+  });
+});

@@ -1,0 +1,49 @@
+import { broughtIn, makerOf } from './brought-in';
+import { expect, test } from './fixtures';
+
+const REFUSED = 'could not be fetched';
+
+// Nothing is kept for use without a network yet: this is the first visit.
+test.beforeEach(({ page }) =>
+  page.addInitScript(() => {
+    ServiceWorkerContainer.prototype.register = () => new Promise(() => undefined);
+  }),
+);
+
+test.afterEach(({ faults }) => {
+  // The browser itself remarks on every file that did not come.
+  faults.splice(0, faults.length, ...faults.filter((fault) => !/Failed to (fetch|load)/.test(fault)));
+});
+
+test.describe('where the network goes before the words of the batches have come', () => {
+  test.beforeEach(async ({ page }) => {
+    test.slow();
+    await broughtIn(page, makerOf('hedge-lantern').goTo('ferment'));
+    await page.route(/\/assets\/en-/, (route) => route.abort());
+    await page.goto('/#/');
+    await page.reload();
+  });
+
+  test('the opening screen says so, calls nothing broken, and asks again', async ({ page }) => {
+    await expect(page.getByText(REFUSED)).toBeVisible();
+    await expect(page.getByText('tripped')).toHaveCount(0);
+    await expect(page.getByText('Nothing is started yet')).toHaveCount(0);
+    await expect(page.getByRole('link', { name: 'Start a batch' })).toBeVisible();
+    await page.unroute(/\/assets\/en-/);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect(page.getByRole('article')).toContainText('Shelf two');
+    await expect(page.getByText(REFUSED)).toHaveCount(0);
+  });
+});
+
+test('a file that cannot be read for want of the network is not taken, and that is said', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await page.route(/\/assets\/import-batch-/, (route) => route.abort());
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Bring in a batch file' }).click();
+  await (await chooser).setFiles({ name: 'a.json', mimeType: 'application/json', buffer: Buffer.from('{}') });
+  await expect(page.getByText(REFUSED)).toBeVisible();
+  await expect(page.getByText('tripped')).toHaveCount(0);
+});

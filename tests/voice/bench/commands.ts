@@ -1,0 +1,68 @@
+import { guide } from '../../../src/text/en/guide';
+import { COMMANDS, type Command } from '../../../src/voice/commands';
+import type { Offer } from '../../../src/voice/grammar-for';
+import type { Clip } from '../corpus/clip';
+import { RANGES } from '../corpus/numbers';
+import { everyOffer } from '../on-offer';
+import { cut, type Cut, type Ears } from './ears';
+import type { Quiet, rooms } from './sound';
+
+export type Room = ReturnType<typeof rooms>;
+/** A recording as the listener cut it: what there is to decode, and how long after its end that was clear. */
+export type Trial<C extends Clip = Clip> = {
+  clip: C;
+  cuts: Cut[];
+  late: number;
+  took: number;
+  seconds: number;
+};
+export type CommandClip = Extract<Clip, { kind: 'command' }>;
+export type NumberClip = Extract<Clip, { kind: 'number' }>;
+
+export const isCommand = (clip: Clip): clip is CommandClip => clip.kind === 'command';
+export const isNumber = (clip: Clip): clip is NumberClip => clip.kind === 'number';
+
+/** Every recording once, in a room. */
+export function trials<C extends Clip>(
+  { denoiser }: Ears,
+  room: Room,
+  clips: readonly C[],
+  quiet: Quiet,
+  wet?: number,
+): Trial<C>[] {
+  return clips.map((clip, nth) => {
+    const { sound, ends } = room.heard(clip, quiet, nth);
+    const { cuts, took } = cut(denoiser, sound, wet);
+    const late = (cuts.at(-1)?.over ?? Number.NaN) - ends;
+    return { clip, cuts, late, took, seconds: sound.length / 16_000 };
+  });
+}
+
+const phrasesOf = (commands: readonly Command[]): Offer => ({
+  phrases: commands.flatMap((command) => guide.commands[command]),
+});
+
+const offers = everyOffer();
+export const everything: Offer = phrasesOf(COMMANDS);
+export const someOffer = (nth: number): Offer => phrasesOf(offers[nth % offers.length] ?? []);
+
+/** An offer that holds the command, or one that does not, in turn; nothing where it is always or never on offer. */
+export function offerWith(command: Command, isOnOffer: boolean, nth: number): Offer | undefined {
+  const fitting = offers.filter((offer) => offer.includes(command) === isOnOffer);
+  const offer = fitting[nth % fitting.length];
+  return offer && phrasesOf(offer);
+}
+
+/** While a number is asked: it, and what can be said at any act. */
+export const offerAsking = ({ asked }: NumberClip): Offer => ({
+  ...phrasesOf(['again', 'back', 'wait', 'why', 'where are we', 'what can I say', 'something went wrong']),
+  numbers: RANGES[asked],
+});
+
+const OWNER = new Map(
+  COMMANDS.flatMap((command) => guide.commands[command].map((phrase) => [phrase, command] as const)),
+);
+export const isOf =
+  (command: Command) =>
+  (said: string | number): boolean =>
+    typeof said === 'string' && OWNER.get(said) === command;

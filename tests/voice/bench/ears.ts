@@ -1,0 +1,52 @@
+import { readFileSync } from 'node:fs';
+import { DECODED_RATE, type Decoder } from '../../../src/voice/ear/decoder';
+import type { Denoiser } from '../../../src/voice/ear/denoiser';
+import { listener } from '../../../src/voice/ear/listener';
+import { unpack } from '../../../src/voice/ear/pack';
+import { openPocketSphinx, type PocketSphinx } from '../../../src/voice/ear/pocketsphinx';
+import { openRnnoise } from '../../../src/voice/ear/rnnoise';
+
+const PACK = 'public/ear/ear.pack';
+/** As a microphone gives them. */
+const CHUNK = DECODED_RATE / 100;
+
+export type Ears = { engine: PocketSphinx; denoiser: Denoiser };
+
+/** What the app listens with: its own engine and denoiser, without the browser around them. */
+export async function openEars(): Promise<Ears> {
+  const pack = await unpack(new Uint8Array(readFileSync(PACK)));
+  return { engine: await openPocketSphinx(pack), denoiser: await openRnnoise(pack.part('denoiser')) };
+}
+
+/** What the listener cut out of a stretch of sound, and when it was sure that it was over. */
+export type Cut = { samples: Int16Array; over: number };
+
+const seconds = (): number => process.cpuUsage().user / 1e6;
+
+/** Hears sound as the app does, up to the decoder, and gives what there would be to decode. Times in seconds. */
+export function cut(denoiser: Denoiser, sound: Float32Array, wet?: number): { cuts: Cut[]; took: number } {
+  const cuts: Cut[] = [];
+  let at = 0;
+  const decoder: Decoder = {
+    setGrammar: () => undefined,
+    decode(samples) {
+      cuts.push({ samples, over: at / DECODED_RATE });
+      return undefined;
+    },
+  };
+  const tell = () => undefined;
+  const ear = listener({
+    ...{ rate: DECODED_RATE, denoiser, decoder, tell },
+    ...(wet === undefined ? {} : { wet }),
+  });
+  const began = seconds();
+  for (; at < sound.length; at += CHUNK) ear.hear(sound.subarray(at, at + CHUNK));
+  return { cuts, took: seconds() - began };
+}
+
+/** How long something took the processor, in seconds. */
+export function timed<T>(what: () => T): { result: T; took: number } {
+  const began = seconds();
+  const result = what();
+  return { result, took: seconds() - began };
+}

@@ -1,0 +1,93 @@
+import { LONGEST } from '../../../src/voice/hearing-of';
+import type { Clip } from '../corpus/clip';
+import {
+  everything,
+  isOf,
+  offerAsking,
+  offerWith,
+  someOffer,
+  type CommandClip,
+  type NumberClip,
+  type Trial,
+} from './commands';
+import type { Ears } from './ears';
+import { AS_THE_APP, decodeAll, PLAIN, type Done, type Job } from './hearings';
+import { outcomeOf, type Outcome } from './tally';
+import type { Offer } from '../../../src/voice/grammar-for';
+
+/** What came of one recording, and what it took after the words were over. */
+export type Result<C extends Clip = Clip> = { clip: C; outcome: Outcome; late: number; decoding: number };
+
+type Asked<C extends Clip> = { trial: Trial<C>; offer: Offer; isRight: (said: string | number) => boolean };
+
+function results<C extends Clip>(ears: Ears, way: typeof PLAIN, all: readonly Asked<C>[]): Result<C>[] {
+  const jobs = all.map(({ trial, offer }) => trial.cuts.map(({ samples }): Job => ({ samples, offer })));
+  const done = new Map<Job, Done>();
+  const flat = jobs.flat();
+  decodeAll(ears, way, flat).forEach((each, nth) => done.set(flat[nth]!, each));
+  return all.map(({ trial, isRight }, nth) => {
+    const mine = (jobs[nth] ?? []).map((job) => done.get(job)!);
+    const outcome = outcomeOf(
+      mine.map(({ understood }) => understood),
+      isRight,
+    );
+    return { clip: trial.clip, outcome, late: trial.late, decoding: mine.at(-1)?.took ?? 0 };
+  });
+}
+
+type OfCommands = (ears: Ears, all: readonly Trial<CommandClip>[]) => Result<CommandClip>[];
+
+const commandsIn =
+  (way: typeof PLAIN, offerFor: (command: CommandClip, nth: number) => Offer | undefined): OfCommands =>
+  (ears, all) =>
+    results(
+      ears,
+      way,
+      all.flatMap((trial, nth) => {
+        const offer = offerFor(trial.clip, nth);
+        return offer ? [{ trial, offer, isRight: isOf(trial.clip.command) }] : [];
+      }),
+    );
+
+/** Commands while what is on offer at some act can be heard, as in the app. */
+export const onOffer = commandsIn(AS_THE_APP, ({ command }, nth) => offerWith(command, true, nth));
+/** Commands that are not on offer: whatever acts is wrong. */
+export const notOnOffer = commandsIn(AS_THE_APP, ({ command }, nth) => offerWith(command, false, nth));
+export const allAtOnce = commandsIn(AS_THE_APP, () => everything);
+/** The engine by itself: every phrase, no decoys, nothing weighed. */
+export const plainly = commandsIn(PLAIN, () => everything);
+
+export const numbersAsked = (ears: Ears, all: readonly Trial<NumberClip>[]): Result<NumberClip>[] =>
+  results(
+    ears,
+    AS_THE_APP,
+    all.map((trial) => ({
+      trial,
+      offer: offerAsking(trial.clip),
+      isRight: (said) => said === trial.clip.value,
+    })),
+  );
+
+export type Talked = { hours: number; acted: number; asked: number; what: string[]; took: number };
+
+/** Talk that is no command, each piece while something else is on offer. */
+export function talked(ears: Ears, way: typeof PLAIN, all: readonly Trial[], offerFor = someOffer): Talked {
+  const pieces = all.flatMap(({ clip, cuts }) => cuts.map(({ samples }) => ({ clip, samples })));
+  const short = pieces.filter(({ samples }) => samples.length <= LONGEST * 16_000);
+  const jobs = short.map(({ samples }, nth) => ({ samples, offer: offerFor(nth) }));
+  const done = decodeAll(ears, way, jobs);
+  const hits = done.flatMap(({ understood }, nth) =>
+    understood ? [{ understood, clip: short[nth]!.clip }] : [],
+  );
+  const acted = hits.filter(({ understood }) => 'sure' in understood);
+  return {
+    hours: all.reduce((sum, { seconds }) => sum + seconds, 0) / 3600,
+    acted: acted.length,
+    asked: hits.length - acted.length,
+    what: acted.map(
+      ({ understood, clip }) =>
+        `${clip.speaker}: ${Object.values(understood).join()}, said in “${clip.text.slice(0, 60)}”`,
+    ),
+    took: done.reduce((sum, { took }) => sum + took, 0),
+  };
+}

@@ -1,0 +1,2 @@
+/** Where the rendered corpus lies; git ignores it. */
+export const FOLDER = 'tests/voice/corpus/rendered';
