@@ -24,7 +24,7 @@ export async function openEar(options = ''): Promise<Ear> {
 }
 
 /** Every news of the listener while it hears a sound, and a moment of silence after it. */
-export function newsOf(
+function newsOf(
   { denoiser, decoder }: Ear,
   { rate, samples }: Sound,
   more: Partial<Hears> = {},

@@ -83,7 +83,9 @@ publish() {
   mkdir -p "$public" "$engine"
   node "$here/pack.mjs" "$data/en-us" "$data/cmudict-en-us.dict" pocketsphinx.wasm \
     "$root/node_modules/@echogarden/rnnoise-wasm/rnnoise.wasm" "$public/ear.pack"
-  cp pocketsphinx.mjs "$engine/pocketsphinx.js"
+  # The wasm is handed in, from the pack: no bundler shall look for it beside the glue.
+  sed 's/new URL("pocketsphinx.wasm",import.meta.url).toString()/"pocketsphinx.wasm"/' pocketsphinx.mjs \
+    >"$engine/pocketsphinx.js"
   notices | sed 's/[[:space:]]*$//' | cat -s >"$public/NOTICES.txt"
   (cd "$public" && sha256sum ear.pack NOTICES.txt ../../src/voice/ear/engine/pocketsphinx.js >SHA256SUMS)
   printf '{\n  "bytes": %s,\n  "sha256": "%s"\n}\n' "$(stat -c %s "$public/ear.pack")" \
