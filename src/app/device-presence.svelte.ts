@@ -2,9 +2,11 @@ import type { Text } from '../text/text';
 import type { WakeLock } from '../timers/wake-lock';
 import type { SoundPreferences } from '../domain/sound-preferences';
 import type { Presence, SoundState } from '../ui/bench/hands-free';
+import type { EarShown } from '../ui/bench/ear-shown';
 import { Live } from '../ui/live.svelte';
 import type { After, Engine } from '../voice/engine';
 import { SpeechQueue, type Silence } from '../voice/speech-queue';
+import type { EarsAtHand } from './ears-at-hand.svelte';
 
 type Device = {
   engine: Engine;
@@ -14,6 +16,7 @@ type Device = {
   /** Lets tones sound, inside a touch. */
   wakeTones: () => void;
   awake: WakeLock;
+  ears: EarsAtHand;
 };
 
 /** How the device speaks, shows what it says, and stays awake while a batch is on the bench. */
@@ -38,6 +41,7 @@ export class DevicePresence implements Presence {
     this.speaker = new SpeechQueue({
       ...device,
       language: text.language,
+      sounding: (isSounding) => (isSounding ? device.ears.ears.shut() : device.ears.ears.open()),
       caption: (line) => {
         this.#captions = [...this.#captions, line];
         this.#silence = this.speaker.silence;
@@ -58,6 +62,10 @@ export class DevicePresence implements Presence {
   get awake(): WakeLock['state'] {
     return this.#wake.now;
   }
+  get ear(): EarShown | undefined {
+    return this.#device.ears.shown;
+  }
+  turnEars = (on: boolean): void => this.#device.ears.turn(on);
   get sound(): SoundState {
     if (this.#device.preferences().muted) return 'muted';
     if (!this.#touched) return 'untouched';
@@ -69,18 +77,23 @@ export class DevicePresence implements Presence {
     this.#touched = true;
     this.speaker.prime();
     this.#device.wakeTones();
-    if (this.#atBench) void this.#device.awake.hold();
+    if (!this.#atBench) return;
+    void this.#device.awake.hold();
+    this.#device.ears.wake();
   }
 
   /** A batch comes onto the bench. */
   begin(): void {
     this.#captions = [];
     this.#atBench = true;
-    if (this.#touched) void this.#device.awake.hold();
+    if (!this.#touched) return;
+    void this.#device.awake.hold();
+    this.#device.ears.wake();
   }
 
   leave(): void {
     this.#atBench = false;
+    this.#device.ears.rest();
     void this.#device.awake.release();
   }
 

@@ -1,4 +1,3 @@
-import type { Preferences } from '../domain/preferences';
 import type { Instant } from '../domain/unit';
 import type { Words } from '../guide/guide-text';
 import type { Text } from '../text/text';
@@ -12,14 +11,34 @@ import { speechEngine } from '../voice/speech-engine.browser';
 import type { Tones } from '../voice/tones';
 import { webTones } from '../voice/tones.browser';
 import { vibration } from '../voice/vibration.browser';
+import { BuiltInEars } from '../voice/ear/built-in-ears';
+import { earWorker } from '../voice/ear/ear-worker.browser';
+import { deviceMicrophone } from '../voice/ear/microphone.browser';
 import type { Journal, Told } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
+import type { ChosenPreferences } from './chosen-preferences.svelte';
+import { EarsAtHand } from './ears-at-hand.svelte';
 import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
 
+/** What hearing takes: fetched when the ears are turned on for the first time. */
+const PACK = 'ear/ear.pack';
+
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
-export function handsFreeOf(text: Text, now: () => Instant, preferences: () => Preferences): LeadByEar {
-  const sound = () => preferences().sound;
+export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenPreferences): LeadByEar {
+  const sound = () => preferences.current.sound;
+  const ears = new EarsAtHand(
+    new BuiltInEars({
+      microphone: deviceMicrophone,
+      makeWorker: earWorker(trustedScriptUrl),
+      pack: new URL(PACK, document.baseURI).href,
+    }),
+    {
+      current: () => preferences.current.ear,
+      // Where it cannot be kept it counts until the app is closed.
+      choose: (ear) => void preferences.choose({ ...preferences.current, ear }),
+    },
+  );
   const sounding = webTones(sound);
   const presence = new DevicePresence({
     engine: speechEngine() ?? NO_ENGINE,
@@ -28,6 +47,7 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: () => P
     preferences: sound,
     wakeTones: () => sounding.wake(),
     awake: new ScreenAwake(wakeDevice()),
+    ears,
   });
   const wake = () => presence.wake();
   // The touch that led to the bench may have been while this was fetched.
@@ -46,11 +66,7 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: () => P
     presence.begin();
     const { speaker } = presence;
     const report = (told: Told) => journal.report(told);
-    const hands = new LedHands(
-      words,
-      { speaker, tones, ticker, now, report, deafen: () => undefined },
-      presence,
-    );
+    const hands = new LedHands(words, { speaker, tones, ticker, now, report, ears: ears.ears }, presence);
     return {
       hands,
       leave() {

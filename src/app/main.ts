@@ -49,7 +49,7 @@ let byEar: Promise<LeadByEar> | undefined;
 function leading(): Promise<LeadByEar> {
   if (byEar) return byEar;
   byEar = Promise.all([import('./hands-free.browser'), wholeText()]).then(([{ handsFreeOf }, text]) =>
-    handsFreeOf(text, now, () => preferences.current),
+    handsFreeOf(text, now, preferences),
   );
   byEar.catch(() => (byEar = undefined));
   return byEar;

@@ -1,3 +1,4 @@
+import { FIRST_EAR_PREFERENCES, type EarPreferences } from './ear-preferences';
 import { FIRST_SOUND_PREFERENCES, type SoundPreferences } from './sound-preferences';
 import type { TemperatureScale } from './temperature';
 import type { VolumeUnit } from './volume';
@@ -10,6 +11,7 @@ export type Preferences = {
   freeHour: number;
   theme: 'device' | 'light' | 'dark';
   sound: SoundPreferences;
+  ear: EarPreferences;
 };
 
 export const FIRST_PREFERENCES: Preferences = {
@@ -18,4 +20,5 @@ export const FIRST_PREFERENCES: Preferences = {
   freeHour: 18,
   theme: 'device',
   sound: FIRST_SOUND_PREFERENCES,
+  ear: FIRST_EAR_PREFERENCES,
 };

@@ -133,13 +133,13 @@ describe('what can be told where one number is asked', () => {
 describe('within earshot', () => {
   test('is a number only while one is asked, and only in its range', async () => {
     const play = await listening('pitch', 'take must temperature 1');
-    expect(earshot(play.context).number).toBeUndefined();
+    expect(earshot(play.context).numbers).toBeUndefined();
     await play.says('write down');
     await play.hearsOut();
-    expect(earshot(play.context).number).toEqual({ kind: 'temperature', lowest: 0, highest: 40 });
+    expect(earshot(play.context).numbers).toEqual({ kind: 'temperature', lowest: 0, highest: 40 });
     await tells(play, 21);
     await play.hearsOut();
-    expect(earshot(play.context).number).toBeUndefined();
+    expect(earshot(play.context).numbers).toBeUndefined();
   });
 
   test('is exactly what is on offer, as the dictionary spells it', async () => {

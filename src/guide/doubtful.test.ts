@@ -83,7 +83,7 @@ describe('what happened, by voice', () => {
   test('told with a hand, and answered with a voice, asks for the hand', async () => {
     const play = await listening('clear');
     await play.says('something went wrong');
-    await play.types({ type: 'mishap told', how: 'touch', mishap: 'wine spilled', litres: 1 as never });
+    await play.types({ type: 'mishap told', how: 'touch', mishap: 'topped up unasked', litres: 1 as never });
     await play.says('yes');
     expect(play.maker.facts.mishaps).toEqual([]);
     expect(untimed(play).at(-1)).toBe(
@@ -91,7 +91,7 @@ describe('what happened, by voice', () => {
     );
     play.presses('yes');
     await play.hearsOut();
-    expect(play.maker.facts.mishaps).toMatchObject([{ mishap: 'wine spilled' }]);
+    expect(play.maker.facts.mishaps).toMatchObject([{ mishap: 'topped up unasked' }]);
   });
 });
 

@@ -1,4 +1,4 @@
-import { leavesTheWine } from '../procedure/can-be-told';
+import { MISHAPS } from '../procedure/mishap';
 import { tone, say, sayOwn, type Effect } from './guide-actions';
 import type { GuideContext } from './guide-context';
 import type { GuideCommand, GuideEvent } from './guide-events';
@@ -37,14 +37,14 @@ export const tellHardToHear = (context: GuideContext, { why }: Of<'hard to hear'
 
 /** What went wrong changes what is known to be in the wine: an ear alone cannot say so. */
 export const needsHand = ({ draft }: GuideContext, { how }: GuideCommand): boolean =>
-  how === 'voice' && draft?.type === 'mishap told' && !leavesTheWine(draft.mishap);
+  how === 'voice' && draft?.type === 'mishap told' && MISHAPS[draft.mishap].changesWine;
 
 export const askForHand = (context: GuideContext): Effect =>
   say(context, 'aside', [context.words.text.ears.padOrKey]);
 
-/** A mishap that leaves the wine as it was can be told by ear, and is read back. */
+/** A mishap that leaves the wine as it was, and asks for nothing beside it, can be told by ear, and is read back. */
 export const isTold = ({ telling }: GuideContext, { mishap }: Of<'mishap heard'>): boolean =>
-  telling && leavesTheWine(mishap);
+  telling && !MISHAPS[mishap].changesWine && !MISHAPS[mishap].asks;
 
 export const draftMishap = (context: GuideContext, { mishap }: Of<'mishap heard'>): Effect => ({
   context: { ...context, draft: { type: 'mishap told', how: 'voice', mishap }, doubt: undefined, before: [] },

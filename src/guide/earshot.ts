@@ -12,7 +12,7 @@ import { offered } from './offered';
 export type Meaning = { command: Command } | { mishap: Mishap };
 
 /** What can be heard now, and nothing else: the phrases on offer, and a number where one is asked. */
-export type Earshot = { phrases: ReadonlyMap<string, Meaning>; number?: NumberAsked };
+export type Earshot = { phrases: ReadonlyMap<string, Meaning>; numbers?: NumberAsked };
 
 /** A guide that is busy hears nothing. */
 export function earshot(context: GuideContext): Earshot {
@@ -26,9 +26,9 @@ export function earshot(context: GuideContext): Earshot {
         { mishap },
       ])
     : [];
-  const number = numberHeard(context);
+  const numbers = numberHeard(context);
   // A command is never taken for what went wrong.
-  return { phrases: new Map([...mishaps, ...commands]), ...(number ? { number } : {}) };
+  return { phrases: new Map([...mishaps, ...commands]), ...(numbers ? { numbers } : {}) };
 }
 
 function numberHeard(context: GuideContext): NumberAsked | undefined {

@@ -4,11 +4,13 @@ import type { Instant } from '../domain/unit';
 import type { Ticker } from '../timers/alarms';
 import type { Mishap } from '../procedure/mishap';
 import type { Command } from '../voice/commands';
+import type { Ears } from '../voice/ear/ears';
 import type { Speaker } from '../voice/speaker';
 import type { Tones } from '../voice/tones';
 import type { Card, GuideReport, How } from './guide-events';
 import { guideMachine } from './guide-machine';
 import type { Words } from './guide-text';
+import { listen } from './listen';
 import type { Situation } from './situation';
 
 /** What the guide needs of the world, handed in by `app/`. */
@@ -16,6 +18,8 @@ export type GuidePorts = {
   speaker: Speaker;
   tones: Tones;
   ticker: Ticker;
+  /** What hears the maker, where anything does. */
+  ears?: Ears;
   now: () => Instant;
   /** Takes a report to the batch; the reason when it is not taken. */
   report: (report: GuideReport) => Promise<Problem | undefined>;
@@ -53,14 +57,16 @@ export function lead(words: Words, ports: GuidePorts): Lead {
     });
   });
   actor.start();
-  const deafen = ticker.subscribe(() => actor.send({ type: 'tick', at: now() }));
+  const unlisten = ports.ears && listen(actor, ports.ears, now);
+  const untick = ticker.subscribe(() => actor.send({ type: 'tick', at: now() }));
   return {
     actor,
     tell: (situation) => actor.send({ type: 'situation', situation, at: now() }),
     hear: (type, how) => actor.send({ type, how, at: now() }),
     draft: (report) => actor.send({ type: 'draft', report, at: now() }),
     stop() {
-      deafen();
+      untick();
+      unlisten?.();
       speaker.hush();
       actor.stop();
     },

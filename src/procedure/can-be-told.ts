@@ -65,9 +65,6 @@ export function sachetsNow(sheet: KitSheet, facts: Facts, mishap: Mishap): Sache
 
 const LEAVES_THE_WINE: ReadonlySet<Change> = new Set<Change>(['nothing', 'stirred up', 'glass in wine']);
 
-/** Whether a mishap leaves what is known to be in the wine, and how much of it there is, as it was. */
-export const leavesTheWine = (mishap: Mishap): boolean => LEAVES_THE_WINE.has(MISHAPS[mishap].change);
-
 /** Only what has changed nothing in the wine can be taken back: what is in stays in. */
 export const canBeTakenBack = ({ mishaps }: Facts, entry: number): boolean =>
-  mishaps.some(({ mishap, struck, ...told }) => told.entry === entry && !struck && leavesTheWine(mishap));
+  mishaps.some(({ mishap, struck, ...told }) => told.entry === entry && !struck && LEAVES_THE_WINE.has(MISHAPS[mishap].change));

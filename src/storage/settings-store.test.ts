@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { tamper, TwoDatabases } from '../../tests/story/two-databases';
+import { FIRST_EAR_PREFERENCES } from '../domain/ear-preferences';
 import { FIRST_PREFERENCES, type Preferences } from '../domain/preferences';
 import { FIRST_SOUND_PREFERENCES } from '../domain/sound-preferences';
 import { SettingsStore } from './settings-store';
@@ -17,6 +18,7 @@ const chosen: Preferences = {
   freeHour: 7,
   theme: 'dark',
   sound: { muted: true, rate: 0.8, volume: 0.4, voice: 'anna' },
+  ear: { who: 'browser', on: true },
 };
 const sounding = <Sound>(sound: Sound) => ({ ...chosen, sound });
 
@@ -33,9 +35,14 @@ describe('settings', () => {
     ['a unit that is none', { ...chosen, volume: 'gallons' }, { ...chosen, volume: 'litres' }],
     ['an hour that no clock has', { ...chosen, freeHour: 24 }, { ...chosen, freeHour: 18 }],
     [
-      'a day before there were looks and sounds',
+      'a day before there were looks, sounds and ears',
       { volume: 'US gallons', temperature: '°F', freeHour: 7 },
-      { ...chosen, theme: 'device', sound: FIRST_SOUND_PREFERENCES },
+      { ...chosen, theme: 'device', sound: FIRST_SOUND_PREFERENCES, ear: FIRST_EAR_PREFERENCES },
+    ],
+    [
+      'ears that nobody has',
+      { ...chosen, ear: { who: 'the cat' } },
+      { ...chosen, ear: FIRST_EAR_PREFERENCES },
     ],
     ['a sound that is none', sounding('loud'), sounding(FIRST_SOUND_PREFERENCES)],
     [

@@ -1,5 +1,6 @@
 import { promisifyRequest } from 'idb-keyval';
 import * as v from 'valibot';
+import { EARS, FIRST_EAR_PREFERENCES } from '../domain/ear-preferences';
 import { FIRST_PREFERENCES, type Preferences } from '../domain/preferences';
 import { FIRST_SOUND_PREFERENCES, LOUDNESSES, RATES } from '../domain/sound-preferences';
 import type { Database } from './database';
@@ -19,6 +20,11 @@ const sound = v.pipe(
   v.transform(({ voice, ...rest }) => (voice === undefined ? rest : { ...rest, voice })),
 );
 
+const ear = v.object({
+  who: v.fallback(v.picklist(EARS), FIRST_EAR_PREFERENCES.who),
+  on: v.fallback(v.boolean(), FIRST_EAR_PREFERENCES.on),
+});
+
 /** Field by field: what cannot be read, or is not there yet, is as it was on the first day. */
 const preferences = v.object({
   volume: v.fallback(v.picklist(['litres', 'US gallons', 'imperial gallons']), FIRST_PREFERENCES.volume),
@@ -29,6 +35,7 @@ const preferences = v.object({
   ),
   theme: v.fallback(v.picklist(['device', 'light', 'dark']), FIRST_PREFERENCES.theme),
   sound: v.fallback(sound, FIRST_PREFERENCES.sound),
+  ear: v.fallback(ear, FIRST_PREFERENCES.ear),
 });
 
 /** What the maker chose once for everything, kept beside the batches. */
@@ -44,9 +51,9 @@ export class SettingsStore {
     return { ...FIRST_PREFERENCES, ...v.parse(preferences, v.is(v.looseObject({}), kept) ? kept : {}) };
   }
 
-  async write({ volume, temperature, freeHour, theme, sound }: Preferences): Promise<void> {
+  async write({ volume, temperature, freeHour, theme, sound, ear }: Preferences): Promise<void> {
     await this.#database.write((table) => {
-      table.put({ volume, temperature, freeHour, theme, sound }, KEY);
+      table.put({ volume, temperature, freeHour, theme, sound, ear }, KEY);
       return promisifyRequest(table.transaction);
     });
   }

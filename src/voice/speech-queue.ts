@@ -15,6 +15,8 @@ export type SpeechPorts = {
   preferences: () => SoundPreferences;
   /** Shows a line: each exactly once, in order, whether or not it can be heard. */
   caption: (line: string) => void;
+  /** Whether the device is speaking right now: meanwhile its own ears are shut. */
+  sounding?: (isSounding: boolean) => void;
   /** Told once in a session, when captions have to do. */
   silent: (why: Silence) => void;
 };
@@ -43,6 +45,7 @@ export class SpeechQueue implements Speaker {
   #failures = 0;
   #looks = 0;
   #silence: Silence | undefined;
+  #isSounding = false;
 
   constructor(ports: SpeechPorts) {
     this.#ports = ports;
@@ -123,6 +126,7 @@ export class SpeechQueue implements Speaker {
     }
     const { engine, after, language, preferences } = this.#ports;
     const { rate, volume, voice: chosen } = preferences();
+    this.#sound(true);
     const voice = voiceFor(engine.voices(), language, chosen)?.id;
     this.#callOff = utter(engine, after, { words, language, voice, rate, volume }, (outcome) => {
       this.#settle(outcome);
@@ -147,17 +151,25 @@ export class SpeechQueue implements Speaker {
   }
 
   #read(turn: Turn): void {
+    this.#sound(false);
     const long = READ_PER_CHARACTER * turn.line.length;
     this.#callOff = this.#ports.after(long, () => this.#finish(turn, 'captioned'));
   }
 
   #finish(turn: Turn, how: Heard): void {
+    this.#sound(false);
     this.#turn = undefined;
     turn.heard(how);
     this.#next();
   }
 
+  #sound(isSounding: boolean): void {
+    if (this.#isSounding !== isSounding) this.#ports.sounding?.(isSounding);
+    this.#isSounding = isSounding;
+  }
+
   #stop(): void {
+    this.#sound(false);
     this.#callOff();
     this.#turn = undefined;
     this.#cancel();

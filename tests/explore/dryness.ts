@@ -79,7 +79,8 @@ function freshness(known: Known, left: number): unknown {
   const listed = new Set(stabilisersOf(sheet).map(({ id }) => id));
   return [
     fresh.slice(-1 - left).map(({ takenAt }) => freshSince(takenAt)),
-    freshSince(passing.at),
+    // A sound reading after the gate stands in its place.
+    fresh.length > left || freshSince(passing.at),
     facts.additions.some(({ at, sachet }) => at > passing.at && !listed.has(sachet)),
   ];
 }

@@ -10,7 +10,7 @@ import {
 import { aliveSince } from '../../src/procedure/phases/ferment';
 import { readingsThatCount } from './dryness';
 import { clearing } from './clearing';
-import { hour } from './hour';
+import { hour, wholeDays } from './hour';
 import type { Known } from './known';
 import { remaining } from './remaining';
 import { resting } from './resting';
@@ -60,8 +60,18 @@ function yetToCome(known: Known, corrections: number): unknown {
       readingsThatCount(supposing(known, { additions: added }), corrections),
     ),
     resting(facts, corrections),
+    toldLately(facts),
   ];
 }
+
+/** What cannot be told once more yet. */
+const toldLately = ({ mishaps, now }: Facts): unknown =>
+  mishaps
+    .filter(({ struck, lookAgain = 0 }) => !struck && lookAgain > now.at)
+    .map(({ mishap, sachet = '', litres = '', lookAgain = 0 }) =>
+      [mishap, sachet, litres, wholeDays(now.at, lookAgain)].join(' '),
+    )
+    .toSorted();
 
 const supposing = ({ sheet, facts, place }: Known, otherwise: Partial<Facts>): Known => ({
   sheet,

@@ -2,6 +2,7 @@ import { RULES } from '../../src/domain/gates/passing';
 import type { GuideReport } from '../../src/guide/guide-events';
 import type { Words } from '../../src/guide/guide-text';
 import { lead, type Lead } from '../../src/guide/lead';
+import { listen } from '../../src/guide/listen';
 import { situationOf } from '../../src/guide/situation-of';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
 import type { Mishap } from '../../src/procedure/mishap';
@@ -10,6 +11,7 @@ import { en } from '../../src/text/en';
 import { guide } from '../../src/text/en/guide';
 import { formatsFor } from '../../src/text/formats';
 import type { Command } from '../../src/voice/commands';
+import type { Ears } from '../../src/voice/ear/ears';
 import type { Tone } from '../../src/voice/tones';
 import { FIRST_SOUND_PREFERENCES } from '../../src/domain/sound-preferences';
 import { SpeechQueue } from '../../src/voice/speech-queue';
@@ -47,6 +49,7 @@ export class Play {
   readonly script: string[] = [];
   #lead: Lead;
   #opened = 0;
+  #unlisten: () => void = () => undefined;
 
   private constructor(maker: Maker) {
     this.maker = maker;
@@ -166,6 +169,11 @@ export class Play {
     this.#lead.hear(command, 'touch');
   }
 
+  /** Lends the guide ears of its own. */
+  lends(ears: Ears): void {
+    this.#unlisten = listen(this.#lead.actor, ears, this.clock.now);
+  }
+
   /** The ears go on or off. */
   async listens(listening = true): Promise<this> {
     await this.#send({ type: 'ears', listening });
@@ -225,6 +233,7 @@ export class Play {
   }
 
   close(): void {
+    this.#unlisten();
     this.#lead.stop();
   }
 }

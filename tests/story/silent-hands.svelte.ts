@@ -15,6 +15,8 @@ export function silentHands(words: Words, now: () => Instant, report: GuidePorts
     },
     sound: 'muted',
     awake: 'held',
+    ear: undefined,
+    turnEars: () => undefined,
   };
   const speaker: GuidePorts['speaker'] = {
     say(line) {
@@ -29,7 +31,7 @@ export function silentHands(words: Words, now: () => Instant, report: GuidePorts
       return () => (ticked = () => undefined);
     },
   };
-  const ports = { speaker, ticker, tones: { play: () => undefined }, now, report, deafen: () => undefined };
+  const ports = { speaker, ticker, tones: { play: () => undefined }, now, report };
   const hands = new LedHands(words, ports, presence);
   return Object.assign(hands, { tick: () => flushSync(() => ticked()) });
 }

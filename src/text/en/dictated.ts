@@ -44,14 +44,3 @@ export const dictated = {
   title: 'Told by voice',
   open: 'not told yet',
 };
-
-/** What the guide says of its own ears. */
-export const ears = {
-  didYouSay: (phrase: string) => `Did you say: ${phrase}?`,
-  noise: 'It is too loud here for me to hear well. Use the pads or the keys.',
-  misses: 'I do not catch what you say. Use the pads or the keys.',
-  off: 'I have stopped listening. The pads and keys go on.',
-  padOrKey: 'That changes what is known to be in the wine. Confirm it with a pad or a key.',
-  onScreen: (title: string) => `${title}. It is on the screen: confirm it there with a pad or a key.`,
-  sayWhat: 'You can also say what happened, in a short sentence.',
-};

@@ -13,7 +13,7 @@ const commands: Record<Command, readonly string[]> = {
   back: ['one step back', 'go back one'],
   wait: ['wait a moment', 'give me a moment'],
   'go on': ['go on now', 'on with it'],
-  'how long': ['how many minutes', 'time left', 'how much longer'],
+  'how long': ['how many minutes', 'how much longer', 'how much time is left'],
   start: ['start the clock', 'begin the countdown'],
   finish: ['finish stirring', 'end the stirring'],
   'one more minute': ['one more minute', 'add another minute'],

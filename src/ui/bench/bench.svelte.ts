@@ -46,6 +46,8 @@ export class Bench {
   reasons = $state(false);
   more = $state(false);
   #choice = $state.raw<Choice>();
+  /** It is told what listening takes, before the microphone is asked for. */
+  invites = $state(false);
   /** A report is on its way to the disk: another press of the same pad is not a second answer. */
   busy = $state(false);
 
@@ -146,6 +148,16 @@ export class Bench {
   /** Hands a filled-in card to the guide, which reads it back before it counts. */
   draft(report: GuideReport): void {
     this.hands.draft(report);
+  }
+
+  /** Turns the ears on or off. The first time it is told what becomes of what is said. */
+  turnEars(on: boolean): void {
+    if (on && this.hands.ear?.isNew) this.invites = !this.invites;
+    else this.hands.turnEars(on);
+  }
+  acceptEars(): void {
+    this.invites = false;
+    this.hands.turnEars(true);
   }
 
   /** The sentence for a problem; nothing for none. */

@@ -6,6 +6,7 @@ import type { Mishap } from '../../procedure/mishap';
 import type { WakeState } from '../../timers/wake-lock';
 import type { Command } from '../../voice/commands';
 import type { Silence } from '../../voice/speech-queue';
+import type { EarShown } from './ear-shown';
 
 /** Whether the guide can be heard, and if not, why. */
 export type SoundState = 'on' | 'untouched' | 'muted' | Silence;
@@ -16,6 +17,10 @@ export type Presence = {
   readonly captions: readonly string[];
   readonly sound: SoundState;
   readonly awake: WakeState;
+  /** The ears; nothing where the maker wants none. */
+  readonly ear: EarShown | undefined;
+  /** Turns the ears on or off. */
+  turnEars: (on: boolean) => void;
 };
 
 /** A guide as the bench needs it: what it is about, what can be answered, and the two ways to answer. */

@@ -22,10 +22,11 @@ export class LedHands implements HandsFree {
   #mishap = $state<Mishap>();
   #refused = $state.raw<Problem>();
 
-  constructor(words: Words, ports: Omit<GuidePorts, 'show'>, presence: Presence) {
+  constructor(words: Words, ports: Omit<GuidePorts, 'show' | 'deafen'>, presence: Presence) {
     this.#presence = presence;
     this.#lead = lead(words, {
       ...ports,
+      deafen: () => this.turnEars(false),
       show: (card, mishap) => this.open(card, mishap),
       report: async (report) => this.#settle(report, await ports.report(report)),
     });
@@ -58,11 +59,15 @@ export class LedHands implements HandsFree {
   get awake() {
     return this.#presence.awake;
   }
+  get ear() {
+    return this.#presence.ear;
+  }
 
   open = (card: Card | undefined, mishap?: Mishap): void => {
     this.#card = card;
     this.#mishap = mishap;
   };
+  turnEars = (on: boolean): void => this.#presence.turnEars(on);
   putAway = (): void => {
     this.#refused = undefined;
   };

@@ -82,7 +82,7 @@ test.describe('on a tablet', () => {
   test('the sachets that must not go in too early, by night', async ({ page }) => {
     await page.emulateMedia({ colorScheme: 'dark' });
     const maker = makerOf('hedge-lantern').goTo('stabilise');
-    while (maker.act?.kind !== 'add' || !/sorbate/i.test(maker.act.sachet?.printed ?? '')) maker.answer();
+    while (maker.act?.kind !== 'add' || !/sorbate/i.test(maker.act.sachet.printed)) maker.answer();
     const bench = await broughtIn(page, maker);
     await expect(bench.pad(/^ready to continue/)).toBeVisible();
     await picture(page, 'tablet');
