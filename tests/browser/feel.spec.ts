@@ -136,7 +136,7 @@ const lostPads = () => {
         getComputedStyle(pad) as CSSStyleDeclaration & { forcedColorAdjust: string };
       const behind = drawn(backgroundColor) ? backgroundColor : ground;
       const bordered =
-        borderTopStyle !== 'none' && parseFloat(borderTopWidth) >= 1 && ![behind].includes(borderTopColor);
+        borderTopStyle !== 'none' && parseFloat(borderTopWidth) >= 1 && borderTopColor !== ground;
       const isBlotted = forcedColorAdjust !== 'none' && color === ground;
       return !bordered || color === behind || isBlotted || pad.innerText.trim() === '';
     })
