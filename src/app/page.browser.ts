@@ -12,6 +12,11 @@ export const page = {
     document.documentElement.dataset['theme'] = theme;
   },
 
+  /** After the first frame of the page. */
+  afterFirstPaint: (work: () => void) => {
+    requestAnimationFrame(() => setTimeout(work));
+  },
+
   /** A while after the page stands, when it has nothing to do: so that the first screen comes before what is not needed yet. */
   whenIdle: (work: () => void) => {
     const idle = () => ('requestIdleCallback' in window ? window.requestIdleCallback(work) : work());

@@ -128,7 +128,7 @@ test('by keys, the focus is seen on a page of choice, and back on the gate', asy
 /** Pads whose border or words cannot be told from what is behind them, be it the ground that forced colours lay behind words. Runs in the page. */
 const lostPads = () => {
   const drawn = (colour: string) => !/^(transparent|rgba\(.*, 0\))$/.test(colour);
-  const ground = getComputedStyle(document.body).backgroundColor;
+  const ground = getComputedStyle(document.documentElement).backgroundColor;
   return [...document.querySelectorAll<HTMLElement>('.pads button')]
     .filter((pad) => pad.checkVisibility())
     .filter((pad) => {
@@ -136,7 +136,7 @@ const lostPads = () => {
         getComputedStyle(pad) as CSSStyleDeclaration & { forcedColorAdjust: string };
       const behind = drawn(backgroundColor) ? backgroundColor : ground;
       const bordered =
-        borderTopStyle !== 'none' && parseFloat(borderTopWidth) >= 1 && ![behind].includes(borderTopColor);
+        borderTopStyle !== 'none' && parseFloat(borderTopWidth) >= 1 && borderTopColor !== ground;
       const isBlotted = forcedColorAdjust !== 'none' && color === ground;
       return !bordered || color === behind || isBlotted || pad.innerText.trim() === '';
     })

@@ -51,7 +51,7 @@ test.describe('served at a longer path, with the server stopped after the first 
       await opened.goto(`./${address}`);
       await expect(heading(opened)).toBeVisible();
       await expect(opened).toHaveTitle(new RegExp(title));
-      expect(await ownFonts(opened)).toEqual(['loaded', 'loaded']);
+      await expect.poll(() => ownFonts(opened)).toEqual(['loaded', 'loaded']);
       await opened.close();
     }
   });
