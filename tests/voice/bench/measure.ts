@@ -88,6 +88,6 @@ export function talked(ears: Ears, way: typeof PLAIN, all: readonly Trial[], off
       ({ understood, clip }) =>
         `${clip.speaker}: ${Object.values(understood).join()}, said in “${clip.text.slice(0, 60)}”`,
     ),
-    took: done.reduce((sum, { took }) => sum + took, 0),
+    took: [...all, ...done].reduce((sum, { took }) => sum + took, 0),
   };
 }

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { run } from '../../tools/run.mjs';
@@ -34,9 +34,14 @@ export async function installSpeakers() {
   if (await isThere()) return true;
   console.log("Installing Debian's speech synthesisers …");
   const folder = mkdtempSync(join(tmpdir(), 'speakers-'));
-  const list = join(folder, 'sources.list');
+  const [list, lists] = [join(folder, 'sources.list'), join(folder, 'lists')];
+  mkdirSync(join(lists, 'partial'), { recursive: true });
   writeFileSync(list, await allParts());
-  const args = [`Dir::Etc::sourcelist=${list}`, 'Dir::Etc::sourceparts=-', `Dir::State::lists=${folder}`]
+  const args = [
+    `Dir::Etc::sourcelist=${list}`,
+    'Dir::Etc::sourceparts=/dev/null',
+    `Dir::State::lists=${lists}`,
+  ]
     .concat('Dir::Cache::pkgcache=', 'Dir::Cache::srcpkgcache=', 'DPkg::Lock::Timeout=300')
     .flatMap((option) => ['-o', option]);
   await run('apt-get', [...args, 'update', '-q'], { quiet: true });
