@@ -1,6 +1,6 @@
 import { SPEAKERS, type Speaker } from '../corpus/speakers';
+import { openEar, type Ear } from '../hear';
 import { isCommand, isNumber, trials, type Trial } from './commands';
-import { openEars, type Ears } from './ears';
 import { AS_THE_APP, PLAIN } from './hearings';
 import {
   allAtOnce,
@@ -37,14 +37,14 @@ function speakersOf(set: Speaker['set'], { nth, of }: Part): Set<string> {
 
 /** A processor's share of all that is measured. */
 export async function measured(set: Speaker['set'], size: Size, part: Part): Promise<Measured> {
-  const ears = await openEars();
+  const ear = await openEar();
   const clips = corpus(set);
   const room = rooms(clips);
   const speakers = speakersOf(set, part);
   const mine = clips.filter(({ speaker }) => speakers.has(speaker));
   const prose = mine.filter(({ kind }) => kind === 'prose');
   const kitchen = trials(
-    ears,
+    ear,
     room,
     every(
       mine.filter(({ kind }) => kind === 'talk'),
@@ -53,34 +53,34 @@ export async function measured(set: Speaker['set'], size: Size, part: Part): Pro
     'clean',
   );
   return {
-    said: phrases(ears, room, mine, size),
+    said: phrases(ear, room, mine, size),
     talk: {
-      prose: talked(ears, AS_THE_APP, trials(ears, room, every(prose, size.prose), 'clean')),
-      noisy: talked(ears, AS_THE_APP, trials(ears, room, every(prose, size.prose * 6), 10)),
-      kitchen: talked(ears, AS_THE_APP, kitchen),
-      plain: talked(ears, PLAIN, kitchen),
+      prose: talked(ear, AS_THE_APP, trials(ear, room, every(prose, size.prose), 'clean')),
+      noisy: talked(ear, AS_THE_APP, trials(ear, room, every(prose, size.prose * 6), 10)),
+      kitchen: talked(ear, AS_THE_APP, kitchen),
+      plain: talked(ear, PLAIN, kitchen),
     },
   };
 }
 
 function phrases(
-  ears: Ears,
+  ear: Ear,
   room: ReturnType<typeof rooms>,
   mine: ReturnType<typeof corpus>,
   { phrases }: Size,
 ) {
   const levels = QUIETS.map((quiet, nth) => ({
     quiet,
-    commands: trials(ears, room, every(mine.filter(isCommand), phrases, nth), quiet),
-    raw: trials(ears, room, every(mine.filter(isCommand), phrases * 2, nth), quiet, 0),
-    numbers: trials(ears, room, every(mine.filter(isNumber), phrases * 2, nth), quiet),
+    commands: trials(ear, room, every(mine.filter(isCommand), phrases, nth), quiet),
+    raw: trials(ear, room, every(mine.filter(isCommand), phrases * 2, nth), quiet, 0),
+    numbers: trials(ear, room, every(mine.filter(isNumber), phrases * 2, nth), quiet),
   }));
   type Level = (typeof levels)[number];
   const of = <T extends Trial>(
-    measure: (ears: Ears, all: readonly T[]) => Result[],
+    measure: (ear: Ear, all: readonly T[]) => Result[],
     which: (level: Level) => readonly T[],
     some: readonly Level[] = levels,
-  ): AtQuiet[] => some.map((level) => ({ quiet: level.quiet, results: measure(ears, which(level)) }));
+  ): AtQuiet[] => some.map((level) => ({ quiet: level.quiet, results: measure(ear, which(level)) }));
   return {
     offered: of(onOffer, ({ commands }) => commands),
     off: of(notOnOffer, ({ commands }) => commands, levels.slice(0, 1)),
