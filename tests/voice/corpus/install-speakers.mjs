@@ -34,12 +34,15 @@ export async function installSpeakers() {
   if (await isThere()) return true;
   console.log("Installing Debian's speech synthesisers …");
   const folder = mkdtempSync(join(tmpdir(), 'speakers-'));
-  const [list, lists] = [join(folder, 'sources.list'), join(folder, 'lists')];
+  const list = join(folder, 'sources.list');
+  const lists = join(folder, 'lists');
+  const parts = join(folder, 'parts');
   mkdirSync(join(lists, 'partial'), { recursive: true });
+  mkdirSync(parts);
   writeFileSync(list, await allParts());
   const args = [
     `Dir::Etc::sourcelist=${list}`,
-    'Dir::Etc::sourceparts=/dev/null',
+    `Dir::Etc::sourceparts=${parts}`,
     `Dir::State::lists=${lists}`,
   ]
     .concat('Dir::Cache::pkgcache=', 'Dir::Cache::srcpkgcache=', 'DPkg::Lock::Timeout=300')
