@@ -1,30 +1,68 @@
 import '../tools/node-version.mjs';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { runnerImport } from 'vite';
 import { installPackages } from '../tools/install.mjs';
+import { run } from '../tools/run.mjs';
 
-/** Measures the ears on speakers that nothing was tuned on (or with `--tune` on the others). `--quick`: a fifth of it. */
-const RESULTS = 'tests/voice/results.md';
-const isQuick = process.argv.includes('--quick');
-const set = process.argv.includes('--tune') ? 'tune' : 'test';
-const size = isQuick ? { phrases: 10, prose: 10 } : { phrases: 2, prose: 1 };
+/**
+ * Measures the ears on speakers that nothing was tuned on (`--tune`: on the others). `--quick`: a part of it.
+ * `--at-once 4`: shares the speakers out to so many processes.
+ */
+const args = process.argv.slice(2);
+const after = (/** @type {string} */ name) =>
+  args.includes(name) ? args[args.indexOf(name) + 1] : undefined;
+const isQuick = args.includes('--quick');
+const set = args.includes('--tune') ? 'tune' : 'test';
+const size = isQuick ? { phrases: 14, prose: 8 } : { phrases: 2, prose: 1 };
+const of = Number(after('--at-once') ?? 1);
+const load = async (/** @type {string} */ path) =>
+  (await runnerImport(path, { configFile: false, logLevel: 'error' })).module;
+
+/** @param {number} nth */
+async function part(nth) {
+  const { measured } = await load('/tests/voice/bench/measured.ts');
+  return measured(set, size, { nth, of });
+}
+
+async function allParts() {
+  if (of === 1) return [await part(0)];
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  const files = Array.from({ length: of }, (_, nth) => join(folder, `${nth}.json`));
+  const script = 'tests/voice/bench-voice.mjs';
+  const runs = await Promise.all(
+    files.map((file, nth) =>
+      run(process.execPath, [script, ...args, '--part', String(nth), '--into', file], { minutes: 120 }),
+    ),
+  );
+  if (runs.some(({ ok }) => !ok)) throw new Error('A part of the measuring failed.');
+  const parts = files.map((file) => JSON.parse(readFileSync(file, 'utf8')));
+  rmSync(folder, { recursive: true });
+  return parts;
+}
+
+function head() {
+  const { sha256 } = JSON.parse(readFileSync('src/voice/ear/engine/pack.json', 'utf8'));
+  return `# How well the ears hear
+
+Synthetic voices only, of speakers that nothing was tuned on; no person was heard. Written by
+\`npm run bench:voice -- ${args.join(' ')}\` on ${new Date().toISOString().slice(0, 10)}: Node ${process.version},
+${cpus()[0]?.model ?? 'one processor'}, ear pack ${sha256.slice(0, 12)}.
+`;
+}
 
 if (!(await installPackages())) process.exit(1);
 if (!existsSync('tests/voice/corpus/rendered/clips.json')) {
   console.error('There is nothing to hear yet. Run "npm run voice:corpus" first.');
   process.exit(1);
 }
-const { module } = await runnerImport('/tests/voice/bench/bench-voice.ts', {
-  configFile: false,
-  logLevel: 'error',
-});
-const report = await module.benchVoice(set, size, (/** @type {string} */ line) => console.log(line));
-const { sha256 } = JSON.parse(readFileSync('src/voice/ear/engine/pack.json', 'utf8'));
-const head = `# How well the ears hear
-
-Synthetic voices only, of speakers that nothing was tuned on; no person was heard. Written by \`npm run bench:voice\` on
-${new Date().toISOString().slice(0, 10)}, Node ${process.version}, ${cpus()[0]?.model ?? 'one processor'}, ear pack ${sha256.slice(0, 12)}.
-`;
-console.log(report);
-if (set === 'test' && !isQuick) writeFileSync(RESULTS, `${head}\n${report}`);
+const into = after('--into');
+if (into) writeFileSync(into, JSON.stringify(await part(Number(after('--part')))));
+else {
+  const { together } = await load('/tests/voice/bench/measured.ts');
+  const { results } = await load('/tests/voice/bench/results.ts');
+  const report = results(together(await allParts()), set);
+  console.log(report);
+  if (set === 'test') writeFileSync('tests/voice/results.md', `${head()}\n${report}`);
+}

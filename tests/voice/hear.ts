@@ -15,7 +15,7 @@ const SILENCE_AFTER = 1;
 /** How much comes at a time from the microphone. */
 const CHUNK = 0.02;
 
-export async function openEar(options = ''): Promise<Ear> {
+export async function openEar(options?: string): Promise<Ear> {
   const pack = await unpack(new Uint8Array(readFileSync('public/ear/ear.pack')));
   return {
     denoiser: await openRnnoise(pack.part('denoiser')),

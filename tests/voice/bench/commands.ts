@@ -4,7 +4,8 @@ import type { Offer } from '../../../src/voice/grammar-for';
 import type { Clip } from '../corpus/clip';
 import { RANGES } from '../corpus/numbers';
 import { everyOffer } from '../on-offer';
-import { cut, type Cut, type Ears } from './ears';
+import type { Ear } from '../hear';
+import { cut, type Cut } from './cut';
 import type { Quiet, rooms } from './sound';
 
 export type Room = ReturnType<typeof rooms>;
@@ -24,7 +25,7 @@ export const isNumber = (clip: Clip): clip is NumberClip => clip.kind === 'numbe
 
 /** Every recording once, in a room. */
 export function trials<C extends Clip>(
-  { denoiser }: Ears,
+  { denoiser }: Ear,
   room: Room,
   clips: readonly C[],
   quiet: Quiet,

@@ -2,26 +2,27 @@ import { DECOYS } from '../../../src/voice/decoys';
 import type { Hearing } from '../../../src/voice/ear/decoder';
 import { decoyGrammar, grammarFor, type Offer } from '../../../src/voice/grammar-for';
 import { hearingOf, type Understood } from '../../../src/voice/hearing-of';
-import { timed, type Ears } from './ears';
+import type { Ear } from '../hear';
+import { timed } from './cut';
 
 /** Something to be decoded while an offer stands. */
 export type Job = { samples: Int16Array; offer: Offer };
 export type Done = { understood: Understood; took: number };
 
 type Way = {
-  load: (ears: Ears, offer: Offer) => void;
+  load: (ear: Ear, offer: Offer) => void;
   understand: (hearing: Hearing | undefined, offer: Offer) => Understood;
 };
 
 /** As the app does: set against decoys, and weighed. */
 export const AS_THE_APP: Way = {
-  load: ({ engine }, offer) => engine.setGrammar(grammarFor(offer), decoyGrammar(DECOYS)),
+  load: ({ decoder }, offer) => decoder.setGrammar(grammarFor(offer), decoyGrammar(DECOYS)),
   understand: hearingOf,
 };
 
 /** As the engine is by itself: the phrase that it finds is taken for said. */
 export const PLAIN: Way = {
-  load: ({ engine }, offer) => engine.setGrammar(grammarFor(offer)),
+  load: ({ decoder }, offer) => decoder.setGrammar(grammarFor(offer)),
   understand: (hearing, offer) => {
     const weighed = hearing && hearingOf({ ...hearing, margin: 1000, against: [] }, offer);
     return weighed && { sure: Object.values(weighed)[0] as string | number };
@@ -29,14 +30,14 @@ export const PLAIN: Way = {
 };
 
 /** All jobs in their order, but done offer by offer: each grammar is loaded once. */
-export function decodeAll(ears: Ears, way: Way, jobs: readonly Job[]): Done[] {
+export function decodeAll(ear: Ear, way: Way, jobs: readonly Job[]): Done[] {
   const order = jobs.map(({ offer }) => JSON.stringify(offer));
   const done = new Map<Job, Done>();
   for (const key of new Set(order)) {
     const same = jobs.filter((_, nth) => order[nth] === key);
-    if (same[0]) way.load(ears, same[0].offer);
+    if (same[0]) way.load(ear, same[0].offer);
     for (const job of same) {
-      const { result, took } = timed(() => way.understand(ears.engine.decode(job.samples), job.offer));
+      const { result, took } = timed(() => way.understand(ear.decoder.decode(job.samples), job.offer));
       done.set(job, { understood: result, took });
     }
   }

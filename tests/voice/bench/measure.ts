@@ -10,21 +10,21 @@ import {
   type NumberClip,
   type Trial,
 } from './commands';
-import type { Ears } from './ears';
 import { AS_THE_APP, decodeAll, PLAIN, type Done, type Job } from './hearings';
 import { outcomeOf, type Outcome } from './tally';
 import type { Offer } from '../../../src/voice/grammar-for';
+import type { Ear } from '../hear';
 
 /** What came of one recording, and what it took after the words were over. */
 export type Result<C extends Clip = Clip> = { clip: C; outcome: Outcome; late: number; decoding: number };
 
 type Asked<C extends Clip> = { trial: Trial<C>; offer: Offer; isRight: (said: string | number) => boolean };
 
-function results<C extends Clip>(ears: Ears, way: typeof PLAIN, all: readonly Asked<C>[]): Result<C>[] {
+function results<C extends Clip>(ear: Ear, way: typeof PLAIN, all: readonly Asked<C>[]): Result<C>[] {
   const jobs = all.map(({ trial, offer }) => trial.cuts.map(({ samples }): Job => ({ samples, offer })));
   const done = new Map<Job, Done>();
   const flat = jobs.flat();
-  decodeAll(ears, way, flat).forEach((each, nth) => done.set(flat[nth]!, each));
+  decodeAll(ear, way, flat).forEach((each, nth) => done.set(flat[nth]!, each));
   return all.map(({ trial, isRight }, nth) => {
     const mine = (jobs[nth] ?? []).map((job) => done.get(job)!);
     const outcome = outcomeOf(
@@ -35,13 +35,13 @@ function results<C extends Clip>(ears: Ears, way: typeof PLAIN, all: readonly As
   });
 }
 
-type OfCommands = (ears: Ears, all: readonly Trial<CommandClip>[]) => Result<CommandClip>[];
+type OfCommands = (ear: Ear, all: readonly Trial<CommandClip>[]) => Result<CommandClip>[];
 
 const commandsIn =
   (way: typeof PLAIN, offerFor: (command: CommandClip, nth: number) => Offer | undefined): OfCommands =>
-  (ears, all) =>
+  (ear, all) =>
     results(
-      ears,
+      ear,
       way,
       all.flatMap((trial, nth) => {
         const offer = offerFor(trial.clip, nth);
@@ -57,9 +57,9 @@ export const allAtOnce = commandsIn(AS_THE_APP, () => everything);
 /** The engine by itself: every phrase, no decoys, nothing weighed. */
 export const plainly = commandsIn(PLAIN, () => everything);
 
-export const numbersAsked = (ears: Ears, all: readonly Trial<NumberClip>[]): Result<NumberClip>[] =>
+export const numbersAsked = (ear: Ear, all: readonly Trial<NumberClip>[]): Result<NumberClip>[] =>
   results(
-    ears,
+    ear,
     AS_THE_APP,
     all.map((trial) => ({
       trial,
@@ -71,11 +71,11 @@ export const numbersAsked = (ears: Ears, all: readonly Trial<NumberClip>[]): Res
 export type Talked = { hours: number; acted: number; asked: number; what: string[]; took: number };
 
 /** Talk that is no command, each piece while something else is on offer. */
-export function talked(ears: Ears, way: typeof PLAIN, all: readonly Trial[], offerFor = someOffer): Talked {
+export function talked(ear: Ear, way: typeof PLAIN, all: readonly Trial[], offerFor = someOffer): Talked {
   const pieces = all.flatMap(({ clip, cuts }) => cuts.map(({ samples }) => ({ clip, samples })));
   const short = pieces.filter(({ samples }) => samples.length <= LONGEST * 16_000);
   const jobs = short.map(({ samples }, nth) => ({ samples, offer: offerFor(nth) }));
-  const done = decodeAll(ears, way, jobs);
+  const done = decodeAll(ear, way, jobs);
   const hits = done.flatMap(({ understood }, nth) =>
     understood ? [{ understood, clip: short[nth]!.clip }] : [],
   );
@@ -88,6 +88,6 @@ export function talked(ears: Ears, way: typeof PLAIN, all: readonly Trial[], off
       ({ understood, clip }) =>
         `${clip.speaker}: ${Object.values(understood).join()}, said in “${clip.text.slice(0, 60)}”`,
     ),
-    took: done.reduce((sum, { took }) => sum + took, 0),
+    took: [...all, ...done].reduce((sum, { took }) => sum + took, 0),
   };
 }

@@ -5,7 +5,8 @@ import type { Clip } from '../corpus/clip';
 import { makeNoise, mixed, NOISES, type Noise } from '../corpus/noise';
 import { FOLDER } from '../corpus/folder';
 import { SPEAKERS, type Speaker } from '../corpus/speakers';
-import { RATE, readWav } from '../corpus/wav';
+import { DECODED_RATE as RATE } from '../../../src/voice/ear/decoder';
+import { readWav } from '../wav';
 
 /** Decibels from the speech down to the noise; none for a quiet room. */
 export type Quiet = 'clean' | 20 | 15 | 10;
@@ -46,8 +47,10 @@ function lastSound(sound: Float32Array): number {
 /** Rooms with each kind of noise; the babble is other talk of the same speakers. */
 export function rooms(clips: readonly Clip[]) {
   const prose = clips.filter(({ kind }) => kind === 'prose');
-  const talk = Array.from({ length: 6 }, (_, nth) =>
-    readWav(join(FOLDER, prose[Math.floor(((nth + 0.5) * prose.length) / 6)]?.file ?? '')),
+  const talk = Array.from(
+    { length: 6 },
+    (_, nth) =>
+      readWav(join(FOLDER, prose[Math.floor(((nth + 0.5) * prose.length) / 6)]?.file ?? '')).samples,
   );
   const noises = new Map<Noise, Float32Array>(
     NOISES.map((noise, nth) => [noise, makeNoise(noise, SECONDS_OF_NOISE, 1000 + nth, talk)]),
@@ -56,7 +59,7 @@ export function rooms(clips: readonly Clip[]) {
 
   /** A recording as it is heard in a room; the kinds of noise take turns. `ends`: when the speech is over. */
   const heard = (clip: Clip, quiet: Quiet, nth: number): { sound: Float32Array; ends: number } => {
-    const speech = readWav(join(FOLDER, clip.file));
+    const speech = readWav(join(FOLDER, clip.file)).samples;
     const noise = quiet === 'clean' ? undefined : noises.get(NOISES[nth % NOISES.length] ?? 'water');
     const level = quiet === 'clean' ? 0 : quiet;
     const sound = mixed(padded(speech), noise, level, (nth * 1.7) % SECONDS_OF_NOISE);

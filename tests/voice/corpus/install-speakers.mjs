@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { run } from '../../tools/run.mjs';
@@ -35,8 +35,16 @@ export async function installSpeakers() {
   console.log("Installing Debian's speech synthesisers …");
   const folder = mkdtempSync(join(tmpdir(), 'speakers-'));
   const list = join(folder, 'sources.list');
+  const lists = join(folder, 'lists');
+  const parts = join(folder, 'parts');
+  mkdirSync(join(lists, 'partial'), { recursive: true });
+  mkdirSync(parts);
   writeFileSync(list, await allParts());
-  const args = [`Dir::Etc::sourcelist=${list}`, 'Dir::Etc::sourceparts=-', `Dir::State::lists=${folder}`]
+  const args = [
+    `Dir::Etc::sourcelist=${list}`,
+    `Dir::Etc::sourceparts=${parts}`,
+    `Dir::State::lists=${lists}`,
+  ]
     .concat('Dir::Cache::pkgcache=', 'Dir::Cache::srcpkgcache=', 'DPkg::Lock::Timeout=300')
     .flatMap((option) => ['-o', option]);
   await run('apt-get', [...args, 'update', '-q'], { quiet: true });

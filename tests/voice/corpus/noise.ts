@@ -1,5 +1,5 @@
 import { randomFrom } from '../../../src/domain/random-from';
-import { RATE } from './wav';
+import { DECODED_RATE as RATE } from '../../../src/voice/ear/decoder';
 
 export const NOISES = ['water', 'hum', 'glass', 'babble'] as const;
 export type Noise = (typeof NOISES)[number];

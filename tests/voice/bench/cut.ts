@@ -1,22 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { DECODED_RATE, type Decoder } from '../../../src/voice/ear/decoder';
 import type { Denoiser } from '../../../src/voice/ear/denoiser';
 import { listener } from '../../../src/voice/ear/listener';
-import { unpack } from '../../../src/voice/ear/pack';
-import { openPocketSphinx, type PocketSphinx } from '../../../src/voice/ear/pocketsphinx';
-import { openRnnoise } from '../../../src/voice/ear/rnnoise';
 
-const PACK = 'public/ear/ear.pack';
 /** As a microphone gives them. */
 const CHUNK = DECODED_RATE / 100;
-
-export type Ears = { engine: PocketSphinx; denoiser: Denoiser };
-
-/** What the app listens with: its own engine and denoiser, without the browser around them. */
-export async function openEars(): Promise<Ears> {
-  const pack = await unpack(new Uint8Array(readFileSync(PACK)));
-  return { engine: await openPocketSphinx(pack), denoiser: await openRnnoise(pack.part('denoiser')) };
-}
 
 /** What the listener cut out of a stretch of sound, and when it was sure that it was over. */
 export type Cut = { samples: Int16Array; over: number };
