@@ -11,34 +11,17 @@ import { speechEngine } from '../voice/speech-engine.browser';
 import type { Tones } from '../voice/tones';
 import { webTones } from '../voice/tones.browser';
 import { vibration } from '../voice/vibration.browser';
-import { BuiltInEars } from '../voice/ear/built-in-ears';
-import { earWorker } from '../voice/ear/ear-worker.browser';
-import { deviceMicrophone } from '../voice/ear/microphone.browser';
 import type { Journal, Told } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
 import type { ChosenPreferences } from './chosen-preferences.svelte';
-import { EarsAtHand } from './ears-at-hand.svelte';
+import { earsAtHand } from './ears.browser';
 import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
-
-/** What hearing takes: fetched when the ears are turned on for the first time. */
-const PACK = 'ear/ear.pack';
 
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
 export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenPreferences): LeadByEar {
   const sound = () => preferences.current.sound;
-  const ears = new EarsAtHand(
-    new BuiltInEars({
-      microphone: deviceMicrophone,
-      makeWorker: earWorker(trustedScriptUrl),
-      pack: new URL(PACK, document.baseURI).href,
-    }),
-    {
-      current: () => preferences.current.ear,
-      // Where it cannot be kept it counts until the app is closed.
-      choose: (ear) => void preferences.choose({ ...preferences.current, ear }),
-    },
-  );
+  const ears = earsAtHand(text.language, preferences);
   const sounding = webTones(sound);
   const presence = new DevicePresence({
     engine: speechEngine() ?? NO_ENGINE,

@@ -64,6 +64,8 @@ const outside: Ports = {
   preferences,
   leading,
   soundCheck: soundCheck(enFirst.language, () => preferences.current.sound),
+  browserHears: () =>
+    import('../voice/ear/browser-ears.browser').then(({ browserHears }) => browserHears(enFirst.language)),
   storage: {
     isPromised: page.isStoragePromised,
     askToKeep: () =>

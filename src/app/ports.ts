@@ -44,6 +44,8 @@ export type Ports = {
     say: (line: string) => Promise<Heard>;
     hush: () => void;
   };
+  /** Whether the browser promises to understand speech on the device. */
+  browserHears: () => Promise<boolean>;
   /** Whether the browser has promised to keep what is stored, and the one time at which it is asked to. */
   storage: { isPromised: () => Promise<boolean>; askToKeep: () => Promise<void> };
   print: () => void;

@@ -15,7 +15,7 @@ import { guideMachine } from './guide-machine';
 import { offered } from './offered';
 import { situationOf } from './situation-of';
 
-const RUNS = process.env['NIGHTLY'] === '1' ? 5000 : 150;
+const RUNS = process.env['NIGHTLY'] === '1' ? 5000 : 300;
 /** Every batch just before something that cannot be taken back. */
 const SCENES = builtInSheets.flatMap((sheet) => {
   const scenes: Maker[] = [];

@@ -18,6 +18,7 @@ export function offered(context: GuideContext): Command[] {
     ...OFFERED[stage](situation, context),
     ...(context.unsure ? (['yes', 'no'] as const) : []),
     ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(stage)),
+    ...(mayTakeBack(context) ? (['wrong'] as const) : []),
     ...(context.listening ? (['stop listening'] as const) : []),
   ];
 }
@@ -75,13 +76,13 @@ const OFFERED: Record<Stage, Offers> = {
 };
 
 function dictating(_: Situation, { told, dictation }: GuideContext): readonly Command[] {
-  if (!told || !dictation) return [];
-  const field = askedIn(dictation);
-  return [
-    ...(field && isYesNo(field) ? (['yes', 'no'] as const) : []),
-    ...(lastIn(dictation) ? (['wrong'] as const) : []),
-  ];
+  const field = told && dictation ? askedIn(dictation) : undefined;
+  return field && isYesNo(field) ? ['yes', 'no'] : [];
 }
+
+/** What was told last can be taken back; never by the main key, on which a foot may come down twice. */
+const mayTakeBack = ({ stage, told, dictation }: GuideContext): boolean =>
+  stage === 'dictating' && told && dictation !== undefined && lastIn(dictation) !== undefined;
 
 function acting(
   { now, asks, obstacle }: Situation,

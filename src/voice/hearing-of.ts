@@ -1,5 +1,6 @@
 import type { Hearing, Segment } from './ear/decoder';
 import { asHeard, type Offer } from './grammar-for';
+import type { NumberAsked } from './number-grammar';
 import { spokenNumber } from './spoken-number';
 
 /** A phrase on offer as it is written in `text/`, or the number that was asked, in its unit. */
@@ -36,7 +37,13 @@ export function hearingOf(hearing: Hearing | undefined, offer: Offer): Understoo
 
 function saidIn(words: string, { phrases, numbers }: Offer): Said | undefined {
   const phrase = phrases.find((each) => asHeard(each) === words);
-  return phrase ?? (numbers && spokenNumber(numbers.kind, words, numbers));
+  return phrase ?? (numbers && (inFigures(words, numbers) ?? spokenNumber(numbers.kind, words, numbers)));
+}
+
+/** A browser's own ears write a number in figures. */
+function inFigures(words: string, { lowest, highest }: NumberAsked): number | undefined {
+  const number = /^\d+([.,]\d+)?$/.test(words) ? Number(words.replace(',', '.')) : Number.NaN;
+  return number >= lowest && number <= highest ? number : undefined;
 }
 
 function meets(hearing: Hearing, { margin, leftOver, gaps, tail }: Demands): boolean {

@@ -7,7 +7,7 @@ import { judge } from '../../src/procedure/judge';
 import type { KitSheet } from '../../src/procedure/kit-sheet';
 import { finishOf, inUse, stabilisersOf } from '../../src/procedure/limits';
 import type { Place } from '../../src/procedure/phase';
-import { readingsOfFerment } from '../../src/procedure/selections';
+import { readingsOfDryness, readingsOfFerment } from '../../src/procedure/selections';
 import type { Known } from './known';
 import { wholeDays, daysToEvening } from './hour';
 import { evening } from './readings';
@@ -73,7 +73,7 @@ function freshness(known: Known, left: number): unknown {
     isFresh(since, facts.now.at)
       ? EVENINGS.filter((nth) => isFresh(since, evening(facts, nth))).length
       : 'stale';
-  const fresh = standing(facts.readings).filter(
+  const fresh = standing(readingsOfDryness(facts)).filter(
     (reading) => !reading.backDated && reading.takenAt > passing.at && mayCount(reading, finishOf(sheet)),
   );
   const listed = new Set(stabilisersOf(sheet).map(({ id }) => id));

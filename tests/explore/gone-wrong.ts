@@ -10,8 +10,9 @@ import {
 import { aliveSince } from '../../src/procedure/phases/ferment';
 import { readingsThatCount } from './dryness';
 import { clearing } from './clearing';
-import { hour, wholeDays } from './hour';
+import { hour } from './hour';
 import type { Known } from './known';
+import { evening } from './readings';
 import { remaining } from './remaining';
 import { resting } from './resting';
 
@@ -64,12 +65,14 @@ function yetToCome(known: Known, corrections: number): unknown {
   ];
 }
 
-/** What cannot be told once more yet. */
-const toldLately = ({ mishaps, now }: Facts): unknown =>
-  mishaps
-    .filter(({ struck, lookAgain = 0 }) => !struck && lookAgain > now.at)
+const EVENINGS = [1, 2, 3, 4, 5, 6, 7, 8];
+
+/** What cannot be told once more yet, and on how many evenings to come. */
+const toldLately = (facts: Facts): unknown =>
+  facts.mishaps
+    .filter(({ struck, lookAgain = 0 }) => !struck && lookAgain > facts.now.at)
     .map(({ mishap, sachet = '', litres = '', lookAgain = 0 }) =>
-      [mishap, sachet, litres, wholeDays(now.at, lookAgain)].join(' '),
+      [mishap, sachet, litres, EVENINGS.filter((nth) => evening(facts, nth) < lookAgain).length].join(' '),
     )
     .toSorted();
 

@@ -29,7 +29,7 @@ export const anyBlow: fc.Arbitrary<Blow> = fc.oneof(
     }),
   },
   {
-    weight: 4,
+    weight: 6,
     arbitrary: fc.record({
       blow: fc.constant('offered command' as const),
       nth: fc.constantFrom(0, 0, 0, 0, 1, 3),

@@ -1,7 +1,7 @@
 import type { EarNews, Ears, EarState } from '../../src/voice/ear/ears';
 import type { Room } from '../../src/voice/ear/room';
 
-const MARGINS = { surely: 200, barely: 60, not: 0 };
+const MARGINS = { surely: 200, barely: 50, not: 0 };
 
 /** Ears that hear what they are told to, as well as they are told to. */
 export class FakeEars implements Ears {

@@ -7,7 +7,7 @@ import type { Offer } from './offer';
 /** The rarer pads. While a clock runs, its halt is wanted sooner than its reasons; a wait shows its own day. */
 function foldOf(command: Command, { stage }: HandsFree['context']): Offer['folded'] {
   const isTiming = stage === 'timing';
-  if (command === 'where are we') return 'always';
+  if (command === 'where are we' || command === 'stop listening') return 'always';
   if (command === 'how long' && stage === 'not due') return 'always';
   if (command === 'back') return stage === 'looking back' ? undefined : 'always';
   if (command === 'wait') return isTiming ? undefined : 'where narrow';
@@ -24,6 +24,7 @@ const ALWAYS: ReadonlySet<Command> = new Set<Command>([
   'where are we',
   'what can I say',
   'something went wrong',
+  'stop listening',
 ]);
 
 type Heard = (command: Command, how: 'touch' | 'key') => void;

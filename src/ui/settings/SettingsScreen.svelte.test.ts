@@ -11,7 +11,16 @@ function show(problem?: Problem) {
   const onchoose = vi.fn((_: Preferences) => Promise.resolve(problem));
   const formats = formatsFor({ preferences: FIRST_PREFERENCES, language: 'en' });
   const onsay = () => Promise.resolve('spoken' as const);
-  render(SettingsScreen, { preferences: FIRST_PREFERENCES, text, formats, voices: [], onchoose, onsay });
+  const browserHears = Promise.resolve(true);
+  render(SettingsScreen, {
+    preferences: FIRST_PREFERENCES,
+    text,
+    formats,
+    voices: [],
+    browserHears,
+    onchoose,
+    onsay,
+  });
   return onchoose;
 }
 
@@ -38,4 +47,13 @@ test('a choice that cannot be kept says so', async () => {
   show({ code: 'storage-refused' });
   await userEvent.click(screen.getByRole('radio', { name: 'US gallons' }));
   expect(await screen.findByRole('alert')).toHaveTextContent('This browser lets nothing be kept');
+});
+
+test.each([
+  ['nobody', { who: 'none', on: false }],
+  ['the browser’s ears, on this device', { who: 'browser', on: false }],
+] as const)('who listens can be %s, and is turned on at the bench alone', async (name, ear) => {
+  const onchoose = show();
+  await userEvent.click(await screen.findByRole('radio', { name }));
+  expect(onchoose).toHaveBeenCalledExactlyOnceWith({ ...FIRST_PREFERENCES, ear });
 });

@@ -30,7 +30,12 @@ function show(shown: Shown = {}) {
     chosen.push(next.sound);
     return Promise.resolve(undefined);
   };
-  const { rerender } = render(SettingsScreen, { ...props(shown), onchoose, onsay });
+  const { rerender } = render(SettingsScreen, {
+    ...props(shown),
+    browserHears: Promise.resolve(false),
+    onchoose,
+    onsay,
+  });
   return {
     chosen,
     onsay,
