@@ -109,10 +109,12 @@ function atGate({ gate, asks }: Situation, { words: { text, formats } }: GuideCo
   ];
 }
 
-function notDue({ place, next }: Situation, { words: { text, formats } }: GuideContext): string[] {
-  const { guide, places } = text;
+function notDue({ place, next, wrappers }: Situation, { words: { text, formats } }: GuideContext): string[] {
+  const { guide, places, whatHappened } = text;
   if (isEnd(place)) return [guide.ended(places[place])];
-  return next ? [guide.notDue(next.words.show, formats.dayAndTime(next.due)), guide.nothingNow] : [];
+  if (!next) return [];
+  const empties = wrappers.length > 0 ? [whatHappened.wrappers.says(formats, wrappers)] : [];
+  return [...empties, guide.notDue(next.words.show, formats.dayAndTime(next.due)), guide.nothingNow];
 }
 
 function held({ clock }: Situation, { at, words: { text, formats } }: GuideContext): string[] {

@@ -7,6 +7,7 @@ import { isGate, isPhase, type Gate, type Place } from '../procedure/phase';
 import { plan } from '../procedure/plan';
 import type { Act } from '../procedure/step';
 import { remediesFor } from '../workflow/remedies';
+import { wrappersDue } from '../procedure/wrappers';
 import { placeOf, type BatchSnapshot } from '../workflow/replay';
 import { frameOf } from './frame';
 import type { Words } from './guide-text';
@@ -32,6 +33,7 @@ export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Words):
     ...at,
     ...(isGate(place) ? atGate(place, sheet, facts) : {}),
     ...(frame ? { frame } : {}),
+    wrappers: wrappersDue(sheet, facts).map(({ printed }) => printed),
     sachets: sheet.sachets,
     resumed: last.entries > 0,
     entries: last.entries,

@@ -32,6 +32,8 @@ export type Situation = {
   asks?: Judged;
   /** The names of the acts of this phase that are done, in order. */
   done: readonly string[];
+  /** The names on the empty wrappers that should lie there at the end of a visit. */
+  wrappers: readonly string[];
   /** The sheet's sachets, to be named. */
   sachets: readonly Sachet[];
   /** Said before a run of acts begins. */
