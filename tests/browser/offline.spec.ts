@@ -57,7 +57,9 @@ test.describe('served at a longer path, with the server stopped after the first 
   });
 });
 
-test('each file of ours is kept once, and the pictures for the system not at all', ({ site }) => {
+test('each file of ours is kept once; the pictures for the system not at all, and the ears once they are turned on', ({
+  site,
+}) => {
   const files = readdirSync(site.folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map(({ parentPath, name }) =>
@@ -65,7 +67,7 @@ test('each file of ours is kept once, and the pictures for the system not at all
         .slice(site.folder.length + 1)
         .replaceAll('\\', '/'),
     );
-  const wanted = files.filter((file) => !/^(service-worker\.js|robots\.txt|.*\.png)$/.test(file));
+  const wanted = files.filter((file) => !/^(service-worker\.js|robots\.txt|ear\/.*|.*\.png)$/.test(file));
   expect(
     site
       .listed()
