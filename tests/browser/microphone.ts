@@ -20,6 +20,8 @@ declare global {
 
 /** Runs in the page, before its own scripts. */
 function madeUpMicrophone(): void {
+  // An empty page, before the first address, has no devices.
+  if (!('mediaDevices' in navigator)) return;
   const SECONDS_OF_NOISE = 3;
   let context: AudioContext | undefined;
   let room: { noise: GainNode; out: MediaStreamAudioDestinationNode } | undefined;
