@@ -109,7 +109,7 @@ async function hearing(scene: number, heard: readonly Hearing[]): Promise<Outcom
 const NEVER: ReadonlySet<string> = new Set<BatchEvent['type']>([
   'ended',
   'reading struck',
-  'gate overridden',
+  'overridden',
   'noted',
 ]);
 

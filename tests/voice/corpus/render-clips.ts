@@ -17,14 +17,14 @@ const SAID: readonly string[] = [
 ];
 
 /** A phrase's name among the clips. */
-export const clipOf = (phrase: string): string =>
-  `${phrase.toLowerCase().replaceAll(/[^a-z]+/g, '-')}.flac`;
+export const clipOf = (phrase: string): string => `${phrase.toLowerCase().replaceAll(/[^a-z]+/g, '-')}.flac`;
 
 const NOTICE = `# Where these sounds are from
 
 The \`.flac\` files were spoken by Debian's flite with its voice \`rms\`, made from recordings of the CMU ARCTIC set
 (Carnegie Mellon University; free to use, copy, change and pass on, with this notice and without warranty), and are
 rendered anew by \`npm run voice:clips\`. Nothing is tuned on that voice. Each is named by what is said in it.
+The \`.wav\` files were spoken by flite's voice \`slt\`, of the same set.
 `;
 
 /** Speaks the phrases into a folder, each into a file of its name. */
