@@ -19,15 +19,19 @@ function watch(context: BrowserContext, origin: string): string[] {
 type Fixtures = {
   /** What speaks on the device: a voice that is over at once, or none, so that every line is shown as long as it is read. */
   voice: 'made up' | 'none';
+  /** How long the made-up voice takes for a line. */
+  secondsALine: number;
   /** Problems seen so far. A spec that provokes one on purpose empties it; what is left at the end fails it. */
   faults: string[];
 };
 
 export const test = base.extend<Fixtures>({
   voice: ['made up', { option: true }],
+  secondsALine: [0, { option: true }],
   faults: [
-    async ({ context, baseURL, voice }, use) => {
-      await context.addInitScript(voice === 'none' ? noVoice : madeUpVoice);
+    async ({ context, baseURL, voice, secondsALine }, use) => {
+      if (voice === 'none') await context.addInitScript(noVoice);
+      else await context.addInitScript(madeUpVoice, secondsALine);
       await context.addInitScript(() => {
         document.addEventListener('securitypolicyviolation', (event) => {
           console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`);

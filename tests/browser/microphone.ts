@@ -1,5 +1,5 @@
+import { readFileSync } from 'node:fs';
 import type { BrowserContext, Page } from '@playwright/test';
-import { readWav } from '../voice/wav';
 
 /** What a page hears with in a test: sounds are played into it, over noise. */
 type MadeUpMicrophone = {
@@ -7,10 +7,10 @@ type MadeUpMicrophone = {
   asked: number;
   /** The name of the error it is refused with. */
   refuses: string | undefined;
-  /** Plays samples to their end. */
-  play: (samples: readonly number[], rate: number) => Promise<void>;
-  /** Noise as of running water, from now on, of this root mean square. */
-  noise: (loudness: number) => void;
+  /** Plays a sound file, given in base 64, to its end. */
+  play: (file: string) => Promise<void>;
+  /** Noise as of running water, from now on: so many decibels below the speech in a sound file; nothing: silence. */
+  noise: (file: string, snr: number | undefined) => Promise<void>;
   /** Ends, as when a headset is taken off. */
   lose: () => void;
 };
@@ -44,6 +44,15 @@ function madeUpMicrophone(): void {
     return new AudioBufferSourceNode(sounding, { buffer, loop: true });
   };
 
+  const decoded = (sounding: AudioContext, file: string): Promise<AudioBuffer> =>
+    sounding.decodeAudioData(Uint8Array.from(atob(file), (byte) => byte.charCodeAt(0)).buffer);
+
+  /** How loud speech is: of what is not silence in it. */
+  const loudnessOf = (samples: Float32Array): number => {
+    const loud = samples.filter((sample) => Math.abs(sample) > 0.01);
+    return Math.sqrt(loud.reduce((sum, sample) => sum + sample * sample, 0) / Math.max(1, loud.length));
+  };
+
   const open = () => {
     context ??= new AudioContext();
     void context.resume();
@@ -58,17 +67,17 @@ function madeUpMicrophone(): void {
   globalThis.microphone = {
     asked: 0,
     refuses: undefined,
-    play(samples, rate) {
+    async play(file) {
       const { sounding, out } = open();
-      const buffer = sounding.createBuffer(1, samples.length, rate);
-      buffer.copyToChannel(Float32Array.from(samples), 0);
-      const source = new AudioBufferSourceNode(sounding, { buffer });
+      const source = new AudioBufferSourceNode(sounding, { buffer: await decoded(sounding, file) });
       source.connect(out);
       source.start();
       return new Promise((resolve) => source.addEventListener('ended', () => resolve()));
     },
-    noise(loudness) {
-      open().noise.gain.value = loudness;
+    async noise(file, snr) {
+      const { sounding, noise } = open();
+      const speech = (await decoded(sounding, file)).getChannelData(0);
+      noise.gain.value = snr === undefined ? 0 : loudnessOf(speech) * 10 ** (-snr / 20);
     },
     lose() {
       for (const track of streams.flatMap((stream) => stream.getTracks())) {
@@ -98,21 +107,12 @@ export const refuseMicrophone = (page: Page, error: string | undefined) =>
 
 export const loseMicrophone = (page: Page) => page.evaluate(() => globalThis.microphone.lose());
 
-/** How loud speech is: of what is not silence in it. */
-function loudnessOf(samples: Float32Array): number {
-  const loud = samples.filter((sample) => Math.abs(sample) > 0.01);
-  return Math.sqrt(loud.reduce((sum, sample) => sum + sample * sample, 0) / Math.max(1, loud.length));
-}
+const base64 = (clip: string): string => readFileSync(clip).toString('base64');
 
 /** Noise from now on, so loud that the clip stands out of it by so many decibels; nothing: silence. */
 export const makeNoise = (page: Page, clip: string, snr: number | undefined) =>
-  page.evaluate(
-    (loudness) => globalThis.microphone.noise(loudness),
-    snr === undefined ? 0 : loudnessOf(readWav(clip).samples) * 10 ** (-snr / 20),
-  );
+  page.evaluate(([file, below]) => globalThis.microphone.noise(file, below), [base64(clip), snr] as const);
 
-/** Speaks a clip (a WAV file of 16 bits) into the microphone; settles when it is out. */
-export const say = (page: Page, clip: string) => {
-  const { samples, rate } = readWav(clip);
-  return page.evaluate(([given, at]) => globalThis.microphone.play(given, at), [[...samples], rate] as const);
-};
+/** Speaks a sound file into the microphone; settles when it is out. */
+export const say = (page: Page, clip: string) =>
+  page.evaluate((file) => globalThis.microphone.play(file), base64(clip));

@@ -6,8 +6,11 @@ declare global {
   var spoken: Spoken;
 }
 
-/** Gives a page a voice that is over at once, and writes down what it was given, and every caption as it is shown. */
-export function madeUpVoice(): void {
+/**
+ * Gives a page a voice that is over at once, or takes so many seconds for a line, and writes down what it was given, and
+ * every caption as it is shown.
+ */
+export function madeUpVoice(seconds = 0): void {
   globalThis.spoken = { lines: [], captions: [] };
   class Utterance extends EventTarget {
     lang = '';
@@ -26,9 +29,11 @@ export function madeUpVoice(): void {
     cancel: () => undefined,
     speak: (utterance: Utterance) => {
       if (utterance.volume > 0) globalThis.spoken.lines.push(utterance.text);
+      const end = () => utterance.onend?.();
       queueMicrotask(() => {
         utterance.onstart?.();
-        utterance.onend?.();
+        if (seconds > 0 && utterance.volume > 0) setTimeout(end, seconds * 1000);
+        else end();
       });
     },
   });
