@@ -67,4 +67,7 @@ const LEAVES_THE_WINE: ReadonlySet<Change> = new Set<Change>(['nothing', 'stirre
 
 /** Only what has changed nothing in the wine can be taken back: what is in stays in. */
 export const canBeTakenBack = ({ mishaps }: Facts, entry: number): boolean =>
-  mishaps.some(({ mishap, struck, ...told }) => told.entry === entry && !struck && LEAVES_THE_WINE.has(MISHAPS[mishap].change));
+  mishaps.some(
+    ({ mishap, struck, ...told }) =>
+      told.entry === entry && !struck && LEAVES_THE_WINE.has(MISHAPS[mishap].change),
+  );
