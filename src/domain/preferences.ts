@@ -1,9 +1,10 @@
 import { FIRST_EAR_PREFERENCES, type EarPreferences } from './ear-preferences';
+import { NO_OWN_KEYS, type Keys } from './key-preferences';
 import { FIRST_SOUND_PREFERENCES, type SoundPreferences } from './sound-preferences';
 import type { TemperatureScale } from './temperature';
 import type { VolumeUnit } from './volume';
 
-/** What the maker chose once for everything: units, the hour they are usually free, and how it looks and sounds. */
+/** What the maker chose once for everything: units, their free hour, how it looks and sounds, and its keys. */
 export type Preferences = {
   volume: VolumeUnit;
   temperature: TemperatureScale;
@@ -12,6 +13,8 @@ export type Preferences = {
   theme: 'device' | 'light' | 'dark';
   sound: SoundPreferences;
   ear: EarPreferences;
+  /** What the maker mapped, over the keys of the first day. */
+  keys: Keys;
 };
 
 export const FIRST_PREFERENCES: Preferences = {
@@ -21,4 +24,5 @@ export const FIRST_PREFERENCES: Preferences = {
   theme: 'device',
   sound: FIRST_SOUND_PREFERENCES,
   ear: FIRST_EAR_PREFERENCES,
+  keys: NO_OWN_KEYS,
 };

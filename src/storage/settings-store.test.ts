@@ -19,7 +19,9 @@ const chosen: Preferences = {
   theme: 'dark',
   sound: { muted: true, rate: 0.8, volume: 0.4, voice: 'anna' },
   ear: { who: 'browser', on: true },
+  keys: { b: 'main', F13: 'back' },
 };
+const keyed = (keys: unknown) => ({ ...chosen, keys });
 const sounding = <Sound>(sound: Sound) => ({ ...chosen, sound });
 
 describe('settings', () => {
@@ -35,9 +37,9 @@ describe('settings', () => {
     ['a unit that is none', { ...chosen, volume: 'gallons' }, { ...chosen, volume: 'litres' }],
     ['an hour that no clock has', { ...chosen, freeHour: 24 }, { ...chosen, freeHour: 18 }],
     [
-      'a day before there were looks, sounds and ears',
+      'a day before there were looks, sounds, ears and keys',
       { volume: 'US gallons', temperature: '°F', freeHour: 7 },
-      { ...chosen, theme: 'device', sound: FIRST_SOUND_PREFERENCES, ear: FIRST_EAR_PREFERENCES },
+      { ...chosen, theme: 'device', sound: FIRST_SOUND_PREFERENCES, ear: FIRST_EAR_PREFERENCES, keys: {} },
     ],
     [
       'ears that nobody has',
@@ -64,6 +66,13 @@ describe('settings', () => {
       'a voice without a name',
       sounding({ ...chosen.sound, voice: 7 }),
       sounding({ muted: true, rate: 0.8, volume: 0.4 }),
+    ],
+    ['keys that are none', keyed('b'), { ...chosen, keys: {} }],
+    ['a key for what nothing does', keyed({ b: 'main', c: 'override' }), { ...chosen, keys: { b: 'main' } }],
+    [
+      'keys that cannot be mapped',
+      keyed({ 1: 'main', Tab: 'main', Escape: 'back', Shift: 'wait', F5: 'again', B: 'main', c: 'wait' }),
+      { ...chosen, keys: { c: 'wait' } },
     ],
     ['one that nobody knows', { ...chosen, smell: 'of yeast' }, chosen],
     ['nonsense', 'nonsense', FIRST_PREFERENCES],

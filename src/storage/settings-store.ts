@@ -1,6 +1,7 @@
 import { promisifyRequest } from 'idb-keyval';
 import * as v from 'valibot';
 import { EARS, FIRST_EAR_PREFERENCES } from '../domain/ear-preferences';
+import { KEY_ACTIONS, keyNamed, NO_OWN_KEYS, whyUnmappable } from '../domain/key-preferences';
 import { FIRST_PREFERENCES, type Preferences } from '../domain/preferences';
 import { FIRST_SOUND_PREFERENCES, LOUDNESSES, RATES } from '../domain/sound-preferences';
 import type { Database } from './database';
@@ -25,6 +26,20 @@ const ear = v.object({
   on: v.fallback(v.boolean(), FIRST_EAR_PREFERENCES.on),
 });
 
+const action = v.picklist(KEY_ACTIONS);
+
+/** Key by key: one that cannot be mapped, or not to that, is as it was at first. */
+const keys = v.pipe(
+  v.record(v.string(), v.unknown()),
+  v.transform((kept) =>
+    Object.fromEntries(
+      Object.entries(kept).flatMap(([key, does]) =>
+        v.is(action, does) && key === keyNamed(key) && !whyUnmappable(key) ? [[key, does]] : [],
+      ),
+    ),
+  ),
+);
+
 /** Field by field: what cannot be read, or is not there yet, is as it was on the first day. */
 const preferences = v.object({
   volume: v.fallback(v.picklist(['litres', 'US gallons', 'imperial gallons']), FIRST_PREFERENCES.volume),
@@ -36,6 +51,7 @@ const preferences = v.object({
   theme: v.fallback(v.picklist(['device', 'light', 'dark']), FIRST_PREFERENCES.theme),
   sound: v.fallback(sound, FIRST_PREFERENCES.sound),
   ear: v.fallback(ear, FIRST_PREFERENCES.ear),
+  keys: v.fallback(keys, NO_OWN_KEYS),
 });
 
 /** What the maker chose once for everything, kept beside the batches. */
@@ -51,9 +67,9 @@ export class SettingsStore {
     return { ...FIRST_PREFERENCES, ...v.parse(preferences, v.is(v.looseObject({}), kept) ? kept : {}) };
   }
 
-  async write({ volume, temperature, freeHour, theme, sound, ear }: Preferences): Promise<void> {
+  async write({ volume, temperature, freeHour, theme, sound, ear, keys }: Preferences): Promise<void> {
     await this.#database.write((table) => {
-      table.put({ volume, temperature, freeHour, theme, sound, ear }, KEY);
+      table.put({ volume, temperature, freeHour, theme, sound, ear, keys }, KEY);
       return promisifyRequest(table.transaction);
     });
   }

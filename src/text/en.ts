@@ -12,6 +12,7 @@ import { guide } from './en/guide';
 import { hands } from './en/hands';
 import { judgements } from './en/judgements';
 import { override } from './en/override';
+import { keys } from './en/keys';
 import { ladder, pace, paceTitles, rungs } from './en/pace';
 import { gates, places } from './en/places';
 import { problems } from './en/problems';
@@ -49,6 +50,7 @@ export const en = {
   hands,
   dictated,
   ears,
+  keys,
   away,
   sources,
   school,

@@ -62,7 +62,6 @@ export const bench = {
     gate: 'gate',
   },
   nav: { label: 'Leave this act', home: 'all batches', journal: 'journal' },
-  keys: { space: 'space' },
   otherWays: 'Other ways',
   pressLabel: 'What you can say or press',
 

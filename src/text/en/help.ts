@@ -9,26 +9,6 @@ export const help = {
       'When something must wait for its day, the list of batches shows what is next and when. What is late stands first.',
     ],
   },
-  keys: {
-    heading: 'Keys, pedals and clickers',
-    key: 'Key',
-    does: 'What it does',
-    rows: [
-      {
-        keys: 'Space, Enter, Page Down, Play',
-        does: 'presses the main pad. A pedal or a clicker sends one of these.',
-      },
-      {
-        keys: 'Page Up, Backspace, Previous track',
-        does: 'one step back; where something is asked, it answers no',
-      },
-      { keys: 'R', does: 'says it again' },
-      { keys: 'L', does: 'says how many minutes are left' },
-      { keys: '1 to 9', does: 'presses that pad, counted from the first' },
-      { keys: 'Escape', does: 'closes what was folded out, and takes back what is asked' },
-      { keys: 'Tab', does: 'moves from one thing to the next, everywhere' },
-    ],
-  },
   holds: {
     heading: 'What it will not let you do, and why',
     rows: [

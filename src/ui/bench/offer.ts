@@ -1,4 +1,5 @@
 import { commandForKey } from '../../guide/command-for-key';
+import type { Keys } from '../../domain/key-preferences';
 import type { Text } from '../../text/text';
 import type { Command } from '../../voice/commands';
 
@@ -31,9 +32,9 @@ export const offer = (
 
 const nameOf = ({ command, phrase }: Offer): string => command ?? phrase;
 
-/** The offer that a key presses. Nothing is ever guessed, and nothing that is not on offer yet is pressed. */
-export function offerFor(key: string, offers: readonly Offer[]): Offer | undefined {
-  const named = commandForKey<string>(key, offers.map(nameOf));
+/** The offer that a key presses, as the maker mapped it. Nothing is ever guessed, and nothing that is not on offer yet is pressed. */
+export function offerFor(key: string, offers: readonly Offer[], own: Keys): Offer | undefined {
+  const named = commandForKey<string>(key, offers.map(nameOf), own);
   const chosen = offers.find((each) => nameOf(each) === named);
   return chosen?.disabled ? undefined : chosen;
 }

@@ -28,7 +28,7 @@ The \`.wav\` files were spoken by flite's voice \`slt\`, of the same set.
 `;
 
 /** Speaks the phrases into a folder, each into a file of its name. */
-export function renderPhrases(phrases: readonly string[], folder: string): void {
+function renderPhrases(phrases: readonly string[], folder: string): void {
   if (!SPEAKER) throw new Error('The speaker of the clips is not among the speakers.');
   mkdirSync(folder, { recursive: true });
   const scratch = mkdtempSync(join(tmpdir(), 'clips-'));
