@@ -15,7 +15,7 @@ export type KeyAction = (typeof KEY_ACTIONS)[number];
 export type Keys = Readonly<Record<string, KeyAction>>;
 
 /** Keys as they come from a keyboard, a foot pedal, a slide clicker or an earphone's button. */
-export const FIRST_KEYS: Keys = {
+const FIRST_KEYS: Keys = {
   ' ': 'main',
   Enter: 'main',
   PageDown: 'main',

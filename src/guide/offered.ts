@@ -27,7 +27,8 @@ export function offered(context: GuideContext): Command[] {
 export const offeredSoon = (context: GuideContext): Command[] =>
   offered({ ...context, told: true, reported: false });
 
-const ALWAYS = [
+/** On offer whatever the guide is about, but for a few stages. */
+export const ALWAYS = [
   'again',
   'back',
   'wait',

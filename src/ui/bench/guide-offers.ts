@@ -1,4 +1,4 @@
-import { offered, offeredSoon } from '../../guide/offered';
+import { ALWAYS, offered, offeredSoon } from '../../guide/offered';
 import type { Text } from '../../text/text';
 import type { Command } from '../../voice/commands';
 import type { HandsFree } from './hands-free';
@@ -16,16 +16,7 @@ function foldOf(command: Command, { stage }: HandsFree['context']): Offer['folde
 
 /** Both answers weigh the same, and a question is no act: none of them is the larger pad. */
 const SMALL: ReadonlySet<Command> = new Set<Command>(['yes', 'no', 'how long']);
-const ALWAYS: ReadonlySet<Command> = new Set<Command>([
-  'again',
-  'back',
-  'wait',
-  'why',
-  'where are we',
-  'what can I say',
-  'something went wrong',
-  'stop listening',
-]);
+const AT_ANY_TIME: ReadonlySet<Command> = new Set<Command>([...ALWAYS, 'stop listening']);
 
 type Heard = (command: Command, how: 'touch' | 'key') => void;
 
@@ -36,7 +27,7 @@ export function guideOffers({ context }: HandsFree, { guide }: Text, hear: Heard
     phrase: guide.commands[command][0] ?? command,
     command,
     // While nothing is due, nothing is asked for either.
-    main: index === 0 && !SMALL.has(command) && !ALWAYS.has(command) && context.stage !== 'not due',
+    main: index === 0 && !SMALL.has(command) && !AT_ANY_TIME.has(command) && context.stage !== 'not due',
     disabled: !now.includes(command),
     folded: foldOf(command, context),
     onpress: (how) => hear(command, how),
@@ -44,4 +35,4 @@ export function guideOffers({ context }: HandsFree, { guide }: Text, hear: Heard
 }
 
 /** The offers that belong to what is asked now, and those that stand at any time. */
-export const isAlways = ({ command }: Offer): boolean => command !== undefined && ALWAYS.has(command);
+export const isAlways = ({ command }: Offer): boolean => command !== undefined && AT_ANY_TIME.has(command);
