@@ -1,5 +1,6 @@
 import { builtInSheets } from '../../src/procedure/kits';
 import { isGate } from '../../src/procedure/phase';
+import { dictationAt, type Dictation } from '../../src/guide/dictation';
 import { firstContext, type GuideContext } from '../../src/guide/guide-context';
 import type { Stage } from '../../src/guide/guide-events';
 import { offered } from '../../src/guide/offered';
@@ -23,13 +24,24 @@ function stagesAt(context: GuideContext): Stage[] {
 }
 
 function offersAt({ snapshot, now }: Maker): Offer[] {
-  const context = {
-    ...firstContext(words, now.at),
-    situation: situationOf(snapshot, now, words),
-    told: true,
-  };
-  return stagesAt(context).map((stage) => offered({ ...context, stage }));
+  const situation = situationOf(snapshot, now, words);
+  const context = { ...firstContext(words, now.at), situation, told: true, listening: true };
+  return [
+    ...stagesAt(context).map((stage) => offered({ ...context, stage })),
+    // What was not surely heard is asked about, and answered with yes or no.
+    offered({ ...context, stage: stageOf(context), unsure: 'again' }),
+    ...dictations(dictationAt(situation)).map((dictation) =>
+      offered({ ...context, stage: 'dictating', dictation }),
+    ),
+  ];
 }
+
+/** A card that is told by voice, before each of its answers. */
+const dictations = ({ fields }: Dictation): Dictation[] =>
+  fields.map((_, nth) => ({
+    fields,
+    answers: Object.fromEntries(fields.slice(0, nth).map((field) => [field, 0])),
+  }));
 
 /** Every set of commands that is on offer at any moment of any kit's batch. */
 export function everyOffer(): Offer[] {

@@ -21,7 +21,7 @@ function show() {
     of,
     does: (key: string) => actionOf(key, own),
     isAsFirst: () => own === NO_OWN_KEYS,
-    async map(action: KeyAction, keys: string) {
+    map: async (action: KeyAction, keys: string): Promise<void> => {
       await userEvent.click(within(of(action)).getByRole('button', { name: words.ask }));
       await userEvent.keyboard(keys);
     },
