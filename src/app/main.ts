@@ -97,11 +97,12 @@ function keepUpToDate(): void {
     });
 }
 
-// Words are read in the device's letters first: on a slow network ours would hold them up. Where they are kept they come at once.
+// Words are read in the device's letters first: on a slow network ours would hold them up, and move what is being read.
+// They come with the first touch; where they are kept, at once.
 const isKept = page.isKept();
 const letters = () => void import('../ui/styles/fonts.css').catch(() => undefined);
 if (isKept) letters();
-else page.afterFirstPaint(letters);
+else page.atFirstTouch(letters);
 
 // The bench is fetched once the first screen stands, so that nobody waits for it there; the same goes for what is kept
 // for use without a network. Where that is kept already, a new version is looked for at once.

@@ -12,9 +12,15 @@ export const page = {
     document.documentElement.dataset['theme'] = theme;
   },
 
-  /** After the first frame of the page. */
-  afterFirstPaint: (work: () => void) => {
-    requestAnimationFrame(() => setTimeout(work));
+  /** At the first touch or key: what is on the screen is about to change in any case. */
+  atFirstTouch: (work: () => void) => {
+    const touched = new AbortController();
+    const begin = () => {
+      touched.abort();
+      work();
+    };
+    for (const touch of ['pointerdown', 'keydown'])
+      window.addEventListener(touch, begin, { capture: true, signal: touched.signal });
   },
 
   /** A while after the page stands, when it has nothing to do: so that the first screen comes before what is not needed yet. */
