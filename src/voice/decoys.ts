@@ -1,22 +1,25 @@
-/** The commonest words of English talk, which stand for all that is no command. */
+/**
+ * The commonest words of English talk, which stand for all that is no command: counted over sayings and a dictionary's
+ * examples, but for what the voices say that measure the ears.
+ */
 const WORDS = `
-the a of to and in is you he it i for that was his on an with be are not as they this have by all
-she your at we but her from if my when one will or can no out what do there who up had me has so
-were their like man don't people time about him into only more good than it's new get just would
-them never life some which our two know how make over been well down after go said any way work many
-now always first could world its day then other old may too think long very should must off see most
-take every love got wall made right little these much back because great us where before say things
-men law does through even want did nothing why those something being children system years without
-use you're three last can't better thing around here going away between light night car own water
-still computer used come money give mind house home am put such best left bad really need enough
-problem ever person find young high same another tell took each that's went look woman gave call
-child cannot let while hard room keep under thought anything job once head year end live book
-someone face human small big war found came words program real again set free run larry place hand
-doesn't called name dead play everything against few until number wrong air country change done
-please days next word linux asked women power government eyes times didn't point language often food
-part true there's large side yet line full state john makes i've death try far read today friends
-heart question sure might several course turn feel upon i'll rather himself believe lost sun door
-lot dog
+the a of to is and in you it he i for that was his on be with are not an they have as your all this
+we by she if but at when her my one will can from no do what who there out had has up or so their
+were man me don't like people more than only time about never it's good into him get just life them
+some two new would know our always how make after which been over down way many go any well work too
+world may first its other day now very most should law much love see think must take every long
+could i'm men want then nothing things old before something does back made off where little got us
+great because did these through even right without being thing you're say those children better
+can't why use own money between last going give three around still years away house put bad night
+enough system home need car am come person here anything each cannot young best woman computer find
+took ever same light problem mind left gave end another really tell water live used once went again
+keep god someone human found everything change that's small doesn't wrong hard let under against
+while face makes real child look such war call until high there's big job dead play came thought
+program place few room done head today women death set isn't didn't run doing year believe often lot
+both friends feel hand true said book name next air game others knows free else heart side try
+himself truth please living read called having several together days government door yet nature
+whole words might far upon mother wife eyes line yourself less business point country lost help
+company large turn
 `;
 
 export const DECOYS: readonly string[] = WORDS.trim().split(/\s+/);

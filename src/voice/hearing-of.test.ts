@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Hearing, Segment } from './ear/decoder';
-import { hearingOf, LONGEST } from './hearing-of';
+import { LONGEST, type Hearing, type Segment } from './ear/decoder';
+import { hearingOf } from './hearing-of';
 
 const offer = { phrases: ['I have finished', 'one step back'] };
 const word = (said: string, from: number, to: number): Segment => ({ word: said, from, to, score: -500 });
@@ -12,6 +12,7 @@ const well: Hearing = {
   segments: finished,
   score: -3000,
   margin: 160,
+  inside: 180,
   against: [word('eye', 0.2, 0.5), word('fun', 0.5, 1)],
   seconds: 1.2,
 };
@@ -22,6 +23,12 @@ describe('what is heard', () => {
 
   test('is asked about where it fits only somewhat better', () =>
     expect(hearingOf({ ...well, margin: 45 }, offer)).toEqual({ unsure: 'I have finished' }));
+
+  test('is asked about where its own words fit only somewhat better', () =>
+    expect(hearingOf({ ...well, inside: 60 }, offer)).toEqual({ unsure: 'I have finished' }));
+
+  test('is nothing where one of its words is another', () =>
+    expect(hearingOf({ ...well, inside: 20 }, offer)).toBeUndefined());
 
   test('is nothing where decoys fit as well', () =>
     expect(hearingOf({ ...well, margin: 5 }, offer)).toBeUndefined());

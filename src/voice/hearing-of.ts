@@ -1,4 +1,4 @@
-import type { Hearing, Segment } from './ear/decoder';
+import { LONGEST, type Hearing, type Segment } from './ear/decoder';
 import { asHeard, type Offer } from './grammar-for';
 import type { NumberAsked } from './number-grammar';
 import { spokenNumber } from './spoken-number';
@@ -9,22 +9,21 @@ export type Said = string | number;
 /** What was said, if anything; `unsure` is to be asked about ("Did you say …?"), never acted on. */
 export type Understood = { sure: Said } | { unsure: Said } | undefined;
 
-/** Seconds. Whoever talks longer without a pause says more than a phrase. */
-export const LONGEST = 4.5;
-
 /** What a phrase must meet. Times in seconds. */
 type Demands = {
   /** How much better the sounds must fit it than they fit decoys, a tenth of a second. */
   margin: number;
+  /** The same, from its first word to its last. */
+  inside: number;
   /** The most in which decoys hear words and it hears none: talk around it. */
   leftOver: number;
   /** The most that its words may stand apart in all, and that may follow the last. */
   gaps: number;
   tail: number;
 };
-// Chosen on the voices for tuning, in quiet and beside running water.
-const SURE: Demands = { margin: 60, leftOver: 0.4, gaps: 0.12, tail: 0.47 };
-const UNSURE: Demands = { margin: 35, leftOver: 0.5, gaps: 0.12, tail: 0.6 };
+// Chosen on the voices for tuning, in quiet and in each kind of noise.
+const SURE: Demands = { margin: 50, inside: 70, leftOver: 0.4, gaps: 0.12, tail: 0.47 };
+const UNSURE: Demands = { margin: 35, inside: 50, leftOver: 0.5, gaps: 0.2, tail: 0.6 };
 
 /** Weighs what the engine found: whatever is said, it finds the phrase that fits best. */
 export function hearingOf(hearing: Hearing | undefined, offer: Offer): Understood {
@@ -46,10 +45,10 @@ function inFigures(words: string, { lowest, highest }: NumberAsked): number | un
   return number >= lowest && number <= highest ? number : undefined;
 }
 
-function meets(hearing: Hearing, { margin, leftOver, gaps, tail }: Demands): boolean {
+function meets(hearing: Hearing, { margin, inside, leftOver, gaps, tail }: Demands): boolean {
   const { segments, seconds } = hearing;
   const [first, last] = [segments[0], segments.at(-1)];
-  if (!first || !last || (hearing.margin ?? 0) < margin) return false;
+  if (!first || !last || (hearing.margin ?? 0) < margin || (hearing.inside ?? 0) < inside) return false;
   const spoken = segments.reduce((sum, word) => sum + lengthOf(word), 0);
   const apart = last.to - first.from - spoken;
   return apart <= gaps && seconds - last.to <= tail && leftOverBy(hearing) <= leftOver;

@@ -30,7 +30,7 @@ export class FakeEars implements Ears {
 
   hear(words: string, how: keyof typeof MARGINS = 'surely'): void {
     const segments = [{ word: words, from: 0, to: 1, score: 0 }];
-    const hearing = { words, segments, score: 0, margin: MARGINS[how], seconds: 1 };
+    const hearing = { words, segments, score: 0, margin: MARGINS[how], inside: MARGINS[how], seconds: 1 };
     this.#tell({ type: 'heard', hearing, snr: 30, seconds: 1 });
   }
 

@@ -139,7 +139,8 @@ export class BrowserEars implements Ears {
       .replaceAll(/[.,!?]+(\s|$)/g, ' ')
       .trim();
     const segments = [{ word: words, from: 0, to: 1, score: 0 }];
-    const hearing = { words, segments, score: 0, margin: best.confidence * SURE_MARGIN, seconds: 1 };
+    const margin = best.confidence * SURE_MARGIN;
+    const hearing = { words, segments, score: 0, margin, inside: margin, seconds: 1 };
     this.#tell({ type: 'heard', hearing, snr: Infinity, seconds: 1 });
   }
 

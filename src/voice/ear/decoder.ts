@@ -9,6 +9,8 @@ export type Hearing = {
   score: number;
   /** How much better the sounds fit the grammar than what it was set against, a tenth of a second. Below 0: worse. */
   margin?: number;
+  /** The same from its first word to its last: what differs from a phrase in one word shows here. */
+  inside?: number;
   /** The words that what it was set against would make of the same sounds. */
   against?: readonly Segment[];
   seconds: number;
@@ -27,3 +29,6 @@ export type Decoder = {
 
 /** What a decoder works on. */
 export const DECODED_RATE = 16_000;
+
+/** Seconds. Whoever talks longer without a pause says more than a phrase: that is not decoded at all. */
+export const LONGEST = 4.5;

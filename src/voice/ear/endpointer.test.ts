@@ -3,7 +3,7 @@ import { ENDPOINTING, endpointer, type Frame } from './endpointer';
 
 const SPEECH: Frame = { speech: 0.95, level: -25, cleanLevel: -25, floor: -60 };
 const QUIET: Frame = { speech: 0.02, level: -60, cleanLevel: -88, floor: -60 };
-const { hang, longest, pause, sustained } = ENDPOINTING;
+const { hang, longest, pause, smooth, sustained } = ENDPOINTING;
 
 /** What happened, by the frame, of so many frames of each kind. */
 function turnsOf(...stretches: [frames: number, frame: Frame][]) {
@@ -25,6 +25,7 @@ describe('an utterance', () => {
       at: 110 + hang - 1,
       turn: 'over',
       hung: hang,
+      lead: 0,
     }));
 
   test('goes on over a pause within it', () =>
@@ -39,6 +40,17 @@ describe('an utterance', () => {
     expect(speak(2, QUIET)).toEqual(['pausing']);
     expect(speak(10, SPEECH)).toEqual([]);
     expect(speak(60, QUIET)).toEqual(['pausing']);
+  });
+
+  test('of the maker is told from what others say, before it and after it', () => {
+    const others: Frame = { speech: 0.9, level: -40, cleanLevel: -42, floor: -48 };
+    const theirs: Frame = { ...SPEECH, floor: -48 };
+    const turns = turnsOf([50, QUIET], [40, others], [60, theirs], [100, others]);
+    const over = turns.find(({ turn }) => turn === 'over');
+    expect(over).toMatchObject({ turn: 'over', hung: hang });
+    // Loudness is smooth, and a few frames late.
+    expect(over?.at).toBeLessThan(150 + hang + smooth);
+    expect(over?.turn === 'over' ? over.lead : 0).toBeGreaterThan(40 - smooth);
   });
 
   test('that is too long is ended, and none begins before it is quiet', () => {

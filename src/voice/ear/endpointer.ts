@@ -1,3 +1,5 @@
+import { decibels } from './decibels';
+
 /** A hundredth of a second, as it is judged. Levels in dB below full scale. */
 export type Frame = {
   /** How likely it is speech, 0 to 1, as the denoiser says. */
@@ -16,8 +18,17 @@ export type Endpointing = {
   /** A start stands out of the noise by this much, and is not fainter than this without it. */
   aboveFloor: number;
   faintest: number;
-  /** Speech that is fainter than its loudest by this much is over. */
+  /** Speech that is fainter than its loudest by this much is over, its noise taken away. */
   belowPeak: number;
+  /**
+   * What others say in the room is speech too. The maker's is over once it is not this much above the noise and fainter
+   * than its loudest by this much, both as they came in; and what was as faint before it is not theirs.
+   */
+  keepsAboveFloor: number;
+  belowLoudest: number;
+  /** Frames over which loudness is taken, and that are loud together where the maker's speech begins. */
+  smooth: number;
+  run: number;
   /** An utterance begins once so many of the last so many frames were speech. */
   sustained: number;
   of: number;
@@ -32,7 +43,12 @@ export type Endpointing = {
 export const ENDPOINTING: Endpointing = {
   startsAt: 0.6,
   staysAt: 0.35,
-  aboveFloor: 3,
+  // These five are chosen on the voices for tuning, with six others talking 10 to 20 dB below them.
+  aboveFloor: 6,
+  keepsAboveFloor: 10,
+  belowLoudest: 10,
+  smooth: 8,
+  run: 5,
   faintest: -65,
   belowPeak: 32,
   sustained: 7,
@@ -48,17 +64,29 @@ export type Turn =
   | { turn: 'quiet' }
   | { turn: 'begun'; past: number }
   | { turn: 'going on' }
-  /** It may be over: if it is, it is over as it is now. */
-  | { turn: 'pausing' }
-  | { turn: 'over'; hung: number }
+  /** It may be over: if it is, it is over as it is now. `lead` counts the frames at its beginning that are only the room. */
+  | { turn: 'pausing'; lead: number }
+  | { turn: 'over'; hung: number; lead: number }
   | { turn: 'nothing' };
 
 export type Endpointer = { next: (frame: Frame) => Turn; reset: () => void };
 
+type Going = {
+  frames: number;
+  spoken: number;
+  hung: number;
+  /** The loudest so far: without its noise, and as it came in. */
+  peak: number;
+  loudest: number;
+  /** How loud each frame was as it came in. */
+  loudness: number[];
+};
+
 /** Finds where an utterance begins and ends. One that grows too long is ended, and none begins until it is quiet. */
 export function endpointer(settings: Endpointing = ENDPOINTING): Endpointer {
-  let lately: boolean[] = [];
-  let going: { frames: number; spoken: number; hung: number; peak: number } | undefined;
+  const loudnessOf = smoothed(settings.smooth);
+  let lately: { isSpeech: boolean; loudness: number }[] = [];
+  let going: Going | undefined;
   let waitsForQuiet = false;
   const reset = () => {
     lately = [];
@@ -66,33 +94,71 @@ export function endpointer(settings: Endpointing = ENDPOINTING): Endpointer {
     waitsForQuiet = false;
   };
 
-  const begin = (frame: Frame): Turn => {
+  const begin = (frame: Frame, loudness: number): Turn => {
     const { sustained, of, startsAt, aboveFloor, faintest } = settings;
-    const standsOut = frame.floor === undefined || frame.level > frame.floor + aboveFloor;
-    lately = [...lately, frame.speech >= startsAt && standsOut && frame.cleanLevel > faintest].slice(-of);
-    const spoken = lately.filter(Boolean).length;
+    const standsOut = frame.floor === undefined || loudness > frame.floor + aboveFloor;
+    const isSpeech = frame.speech >= startsAt && standsOut && frame.cleanLevel > faintest;
+    lately = [...lately, { isSpeech, loudness }].slice(-of);
+    const spoken = lately.filter((each) => each.isSpeech).length;
     if (waitsForQuiet) waitsForQuiet = lately.length < of || spoken > 0;
     if (waitsForQuiet || spoken < sustained) return { turn: 'quiet' };
-    const past = lately.length - lately.indexOf(true);
-    going = { frames: past, spoken, hung: 0, peak: frame.cleanLevel };
+    const past = lately.length - lately.findIndex((each) => each.isSpeech);
+    const louds = lately.slice(-past).map((each) => each.loudness);
+    const [frames, peak, loudest] = [past, frame.cleanLevel, Math.max(...louds)];
+    going = { frames, spoken, hung: 0, peak, loudest, loudness: louds };
     lately = [];
     return { turn: 'begun', past };
   };
 
-  const goOn = (so: NonNullable<typeof going>, frame: Frame): Turn => {
+  const goOn = (so: Going, frame: Frame, loudness: number): Turn => {
     const { staysAt, belowPeak, hang, pause, longest, shortest } = settings;
-    const isSpeech = frame.speech >= staysAt && frame.cleanLevel > so.peak - belowPeak;
+    so.peak = Math.max(so.peak, frame.cleanLevel);
+    so.loudest = Math.max(so.loudest, loudness);
+    so.loudness.push(loudness);
+    const faintest = faintestOf(so, frame, settings);
+    const isTheirs = loudness > faintest && frame.cleanLevel > so.peak - belowPeak;
+    const isSpeech = frame.speech >= staysAt && isTheirs;
     so.frames += 1;
     so.spoken += isSpeech ? 1 : 0;
     so.hung = isSpeech ? 0 : so.hung + 1;
-    so.peak = Math.max(so.peak, frame.cleanLevel);
     const isLong = so.spoken >= shortest;
+    const lead = () => leadOf(so.loudness, faintest, settings.run);
     if (so.hung < hang && so.frames < longest)
-      return { turn: isLong && so.hung === pause ? 'pausing' : 'going on' };
+      return isLong && so.hung === pause ? { turn: 'pausing', lead: lead() } : { turn: 'going on' };
     going = undefined;
     waitsForQuiet = so.frames >= longest;
-    return isLong ? { turn: 'over', hung: so.hung } : { turn: 'nothing' };
+    return isLong ? { turn: 'over', hung: so.hung, lead: lead() } : { turn: 'nothing' };
   };
 
-  return { reset, next: (frame) => (going ? goOn(going, frame) : begin(frame)) };
+  const next = (frame: Frame): Turn => {
+    const loudness = loudnessOf(frame.level);
+    return going ? goOn(going, frame, loudness) : begin(frame, loudness);
+  };
+  return { reset, next };
+}
+
+/** How loud the maker's speech is at least, as it comes in. */
+function faintestOf(
+  { loudest }: Going,
+  { floor = -Infinity }: Frame,
+  { keepsAboveFloor, belowLoudest }: Endpointing,
+): number {
+  return Math.min(floor + keepsAboveFloor, loudest - belowLoudest);
+}
+
+/** The frames before the first few that are loud together. */
+function leadOf(loudness: readonly number[], faintest: number, run: number): number {
+  const first = loudness.findIndex(
+    (_, at) => at + run <= loudness.length && loudness.slice(at, at + run).every((each) => each > faintest),
+  );
+  return Math.max(0, first);
+}
+
+/** The mean power of the last so many frames, in dB. */
+function smoothed(frames: number): (level: number) => number {
+  let powers: number[] = [];
+  return (level) => {
+    powers = [...powers, 10 ** (level / 10)].slice(-frames);
+    return decibels(powers.reduce((sum, power) => sum + power, 0) / powers.length);
+  };
 }

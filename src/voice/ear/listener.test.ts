@@ -66,12 +66,25 @@ test('what is said in two breaths is decoded whole', () => {
   expect(heard[0]?.hearing?.seconds).toBe(decoded.at(-1));
 });
 
-test('who never pauses is cut off, decoded once, and not heard before it is quiet', () => {
-  const { news, speak, wait } = listening();
+test('who talks longer than any phrase takes is heard, and not decoded', () => {
+  const { decoded, news, speak, wait } = listening();
   wait(SECOND);
-  speak(10 * SECOND);
+  speak(5);
   wait(SECOND);
+  expect(decoded).toEqual([]);
+  const heard = news.filter(({ type }) => type === 'heard');
+  expect(heard).toEqual([expect.objectContaining({ hearing: undefined })]);
+});
+
+test('who never pauses is cut off, and not heard before it is quiet', () => {
+  const { decoded, news, speak, wait } = listening();
+  wait(SECOND);
+  speak(9);
   expect(news.filter(({ type }) => type === 'heard')).toHaveLength(1);
+  wait(SECOND);
+  speak(SECOND);
+  wait(SECOND);
+  expect(decoded).toHaveLength(1);
 });
 
 describe('while we speak', () => {

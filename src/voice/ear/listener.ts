@@ -1,5 +1,5 @@
 import { decibels } from './decibels';
-import { DECODED_RATE, type Decoder, type Hearing } from './decoder';
+import { DECODED_RATE, LONGEST, type Decoder, type Hearing } from './decoder';
 import type { Denoiser } from './denoiser';
 import { ENDPOINTING, endpointer, type Turn } from './endpointer';
 import { frontEnd, type Heard } from './front-end';
@@ -73,9 +73,10 @@ function utterances(decoder: Decoder, tell: (news: ListenerNews) => void) {
   const said = utterance();
   let decoded: { hearing: Hearing | undefined; seconds: number } | undefined;
   let sinceRoom = 0;
-  const decode = (hung: number) => {
-    const samples = said.samples(hung);
-    return { hearing: decoder.decode(samples), seconds: samples.length / DECODED_RATE };
+  const decode = (hung: number, lead: number) => {
+    const samples = said.samples(hung, lead);
+    const seconds = samples.length / DECODED_RATE;
+    return { hearing: seconds > LONGEST ? undefined : decoder.decode(samples), seconds };
   };
   const forget = () => {
     decoded = undefined;
@@ -85,9 +86,9 @@ function utterances(decoder: Decoder, tell: (news: ListenerNews) => void) {
   const follow = (turn: Turn) => {
     if (turn.turn === 'begun') said.begin(turn.past);
     // Decoded while we wait whether more comes, so that the wait is all that it takes.
-    if (turn.turn === 'pausing') decoded = decode(ENDPOINTING.pause);
+    if (turn.turn === 'pausing') decoded = decode(ENDPOINTING.pause, turn.lead);
     if (turn.turn === 'over') {
-      const heard = decoded && turn.hung >= ENDPOINTING.pause ? decoded : decode(turn.hung);
+      const heard = decoded && turn.hung >= ENDPOINTING.pause ? decoded : decode(turn.hung, turn.lead);
       tell({ type: 'heard', ...heard, snr: meter.spoken() });
     }
     if (turn.turn === 'over' || turn.turn === 'nothing') forget();

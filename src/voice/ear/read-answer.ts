@@ -7,21 +7,21 @@ const WHICH_WAY = /\(\d+\)$/;
 
 /** The engine's answer: its score, frames and words on the first line, then a segment a line (ear.c). */
 export type Answer = Hearing & {
-  /** How well the sounds fit, words and silences together, whatever the grammar weighs. */
-  fit: number;
+  /** Words and silences, each with how well its sounds fit, whatever the grammar weighs. */
+  path: readonly Segment[];
 };
 
 export function readAnswer(answer: string): Answer | undefined {
   const [first = '', ...rest] = answer.split('\n');
   const [score, frames, words] = first.split('\t');
   if (words === undefined || words === '') return undefined;
-  const lines = rest.map((line) => line.split('\t'));
+  const path = rest.map((line) => segment(line.split('\t')));
   return {
     words,
     score: Number(score),
     seconds: Number(frames) / FRAMES_A_SECOND,
-    segments: lines.filter(([word = '']) => !NOT_A_WORD.test(word)).map(segment),
-    fit: lines.reduce((sum, [, , , acoustic]) => sum + Number(acoustic), 0),
+    segments: path.filter(({ word }) => !NOT_A_WORD.test(word)),
+    path,
   };
 }
 

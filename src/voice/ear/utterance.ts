@@ -12,8 +12,8 @@ export type Utterance = {
   add: (frame: Float32Array) => void;
   /** It began so many frames ago. */
   begin: (past: number) => void;
-  /** Its samples if it ended so many frames ago, with a little before and after. */
-  samples: (hung: number) => Int16Array;
+  /** Its samples if it ended so many frames ago and its first `lead` frames were none of it, a little before and after. */
+  samples: (hung: number, lead: number) => Int16Array;
   clear: () => void;
 };
 
@@ -29,7 +29,7 @@ export function utterance(): Utterance {
       isGoing = true;
       frames = frames.slice(-(past + BEFORE));
     },
-    samples: (hung) => samplesOf(frames.slice(0, frames.length - Math.max(0, hung - AFTER))),
+    samples: (hung, lead) => samplesOf(frames.slice(lead, frames.length - Math.max(0, hung - AFTER))),
     clear() {
       frames = [];
       isGoing = false;

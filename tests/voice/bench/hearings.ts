@@ -24,7 +24,7 @@ export const AS_THE_APP: Way = {
 export const PLAIN: Way = {
   load: ({ decoder }, offer) => decoder.setGrammar(grammarFor(offer)),
   understand: (hearing, offer) => {
-    const weighed = hearing && hearingOf({ ...hearing, margin: 1000, against: [] }, offer);
+    const weighed = hearing && hearingOf({ ...hearing, margin: 1000, inside: 1000, against: [] }, offer);
     return weighed && { sure: Object.values(weighed)[0] as string | number };
   },
 };

@@ -1,4 +1,4 @@
-import { LONGEST } from '../../../src/voice/hearing-of';
+import { LONGEST } from '../../../src/voice/ear/decoder';
 import type { Clip } from '../corpus/clip';
 import {
   everything,
