@@ -31,6 +31,10 @@ export function earshot(context: GuideContext): Earshot {
   return { phrases: new Map([...mishaps, ...commands]), ...(numbers ? { numbers } : {}) };
 }
 
+/** Every phrase that is a command somewhere. */
+export const sayable = ({ text }: GuideContext['words']): readonly string[] =>
+  Object.values(text.guide.commands).flat();
+
 function numberHeard(context: GuideContext): NumberAsked | undefined {
   const field = fieldAsked(context);
   const { situation, words } = context;

@@ -2,8 +2,8 @@ import type { ActorRefFrom } from 'xstate';
 import type { Instant } from '../domain/unit';
 import { DECOYS } from '../voice/decoys';
 import type { EarNews, Ears, EarState } from '../voice/ear/ears';
-import { decoyGrammar, grammarFor } from '../voice/grammar-for';
-import { earshot, type Earshot } from './earshot';
+import { grammarAgainst, grammarFor } from '../voice/grammar-for';
+import { earshot, sayable, type Earshot } from './earshot';
 import type { guideMachine } from './guide-machine';
 import { HardOfHearing } from './hard-of-hearing';
 import { takenFor } from './taken-for';
@@ -45,14 +45,15 @@ class Listening {
 
   /** What is on offer has changed, it may be. */
   attend(): void {
-    const next = earshot(this.#actor.getSnapshot().context);
+    const { context } = this.#actor.getSnapshot();
+    const next = earshot(context);
     if (keyOf(next) === keyOf(this.#within)) return;
     this.#within = next;
     const { phrases, numbers } = next;
     // A guide that is busy offers nothing, and what it hears meanwhile is not heeded.
     if (phrases.size === 0) return;
     const offer = { phrases: [...phrases.keys()], ...(numbers ? { numbers } : {}) };
-    this.#ears.listenFor(grammarFor(offer), decoyGrammar(DECOYS));
+    this.#ears.listenFor(grammarFor(offer), grammarAgainst(offer, sayable(context.words), DECOYS));
   }
 
   heed(news: EarNews): void {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { decoyGrammar, grammarFor } from './grammar-for';
+import { grammarAgainst, grammarFor } from './grammar-for';
 
 describe('what the engine listens for', () => {
   test('is the phrases on offer, in the dictionary’s spelling', () =>
@@ -15,8 +15,8 @@ describe('what the engine listens for', () => {
     );
   });
 
-  test('is set against any row of decoys', () =>
-    expect(decoyGrammar(['kettle', 'weather'])).toBe(
-      '#JSGF V1.0;\ngrammar ears;\npublic <talk> = <decoy>+;\n<decoy> = kettle | weather;\n',
+  test('is set against any row of decoys, and what is a phrase elsewhere', () =>
+    expect(grammarAgainst({ phrases: ['yes it is'] }, ['yes it is', 'I am ready'], ['kettle', 'weather'])).toBe(
+      '#JSGF V1.0;\ngrammar ears;\npublic <talk> = <decoy>+ | i am ready;\n<decoy> = kettle | weather;\n',
     ));
 });

@@ -24,6 +24,16 @@ export function grammarFor({ phrases, numbers }: Offer): string {
   return numbers ? grammar(said, `<number> = ${numberGrammar(numbers)}`) : grammar(said);
 }
 
-/** Any row of decoys: what the same sounds are set against. */
-export const decoyGrammar = (decoys: readonly string[]): string =>
-  grammar('public <talk> = <decoy>+', `<decoy> = ${decoys.join(' | ')}`);
+/**
+ * What the same sounds are set against: any row of decoys, and whole phrases that can be said elsewhere, but are not on
+ * offer now. Of those the nearest on offer would often fit better than any row of decoys.
+ */
+export function grammarAgainst(
+  { phrases }: Offer,
+  elsewhere: readonly string[],
+  decoys: readonly string[],
+): string {
+  const offered = new Set(phrases.map(asHeard));
+  const others = elsewhere.map(asHeard).filter((phrase) => !offered.has(phrase));
+  return grammar(`public <talk> = ${['<decoy>+', ...others].join(' | ')}`, `<decoy> = ${decoys.join(' | ')}`);
+}

@@ -61,6 +61,17 @@ describe('what is heard', () => {
     expect(hearingOf(undefined, offer)).toBeUndefined();
   });
 
+  test('is a number without what was over too soon to have been said', () => {
+    const numbers = { kind: 'temperature', lowest: 0, highest: 40 } as const;
+    const thirty = (eight: number): Hearing => ({
+      ...well,
+      words: 'thirty eight',
+      segments: [word('thirty', 0.2, 0.7), word('eight', 0.7, 0.7 + eight)],
+    });
+    expect(hearingOf(thirty(0.1), { ...offer, numbers })).toEqual({ sure: 30 });
+    expect(hearingOf(thirty(0.3), { ...offer, numbers })).toEqual({ sure: 38 });
+  });
+
   test('is a number where one is asked, in its unit and only within its range', () => {
     const numbers = { kind: 'gravity', lowest: 0.985, highest: 1.13 } as const;
     const ten = { ...well, words: 'ten fifty four' };

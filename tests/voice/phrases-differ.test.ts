@@ -6,7 +6,7 @@ import { DECOYS } from '../../src/voice/decoys';
 import { dictionaryOf, type Dictionary } from '../../src/voice/ear/dictionary';
 import { wordsIn } from '../../src/voice/ear/grammar-words';
 import { unpack } from '../../src/voice/ear/pack';
-import { asHeard, decoyGrammar, grammarFor } from '../../src/voice/grammar-for';
+import { asHeard, grammarAgainst, grammarFor } from '../../src/voice/grammar-for';
 import { RANGES } from './corpus/numbers';
 import { everyOffer } from './on-offer';
 import { phoneticDistance, sharedTail, syllables, type Sounds } from './phonetic-distance';
@@ -83,7 +83,7 @@ describe('phrases that are on offer together', () => {
 
   test('stand beside numbers and decoys that the engine can say', () => {
     const numbers = Object.values(RANGES).map((asked) => grammarFor({ phrases: [], numbers: asked }));
-    const words = [...numbers, decoyGrammar(DECOYS)].flatMap(wordsIn);
+    const words = [...numbers, grammarAgainst({ phrases: [] }, [], DECOYS)].flatMap(wordsIn);
     expect(words.length).toBeGreaterThan(300);
     expect(words.filter((word) => dictionary(word).length === 0)).toEqual([]);
   });

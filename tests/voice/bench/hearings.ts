@@ -1,8 +1,9 @@
 import { DECOYS } from '../../../src/voice/decoys';
 import type { Hearing } from '../../../src/voice/ear/decoder';
-import { decoyGrammar, grammarFor, type Offer } from '../../../src/voice/grammar-for';
+import { grammarAgainst, grammarFor, type Offer } from '../../../src/voice/grammar-for';
 import { hearingOf, type Understood } from '../../../src/voice/hearing-of';
 import type { Ear } from '../hear';
+import { everything } from './commands';
 import { timed } from './cut';
 
 /** Something to be decoded while an offer stands. */
@@ -16,7 +17,8 @@ type Way = {
 
 /** As the app does: set against decoys, and weighed. */
 export const AS_THE_APP: Way = {
-  load: ({ decoder }, offer) => decoder.setGrammar(grammarFor(offer), decoyGrammar(DECOYS)),
+  load: ({ decoder }, offer) =>
+    decoder.setGrammar(grammarFor(offer), grammarAgainst(offer, everything.phrases, DECOYS)),
   understand: hearingOf,
 };
 
