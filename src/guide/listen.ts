@@ -68,16 +68,16 @@ class Listening {
       this.#actor.send({ type: 'ears', listening, at: this.#now() });
   }
 
-  #hear({ hearing }: Extract<EarNews, { type: 'heard' }>): void {
+  #hear(heard: Extract<EarNews, { type: 'heard' }>): void {
     if (this.#within.phrases.size === 0) return;
     const at = this.#now();
-    const taken = takenFor(hearing, this.#within);
-    if (!hearing || !taken) {
+    const taken = takenFor(heard, this.#within);
+    if (!heard.hearing || !taken) {
       this.#hard.missed(at);
       return;
     }
     this.#hard.understood();
-    const { words } = hearing;
+    const { words } = heard.hearing;
     const isTwice = this.#last?.words === words && at - this.#last.at < TWICE;
     this.#last = { words, at };
     if (!isTwice) this.#actor.send({ ...taken, at });

@@ -16,7 +16,9 @@ describe('what the engine listens for', () => {
   });
 
   test('is set against any row of decoys, and what is a phrase elsewhere', () =>
-    expect(grammarAgainst({ phrases: ['yes it is'] }, ['yes it is', 'I am ready'], ['kettle', 'weather'])).toBe(
+    expect(
+      grammarAgainst({ phrases: ['yes it is'] }, ['yes it is', 'I am ready'], ['kettle', 'weather']),
+    ).toBe(
       '#JSGF V1.0;\ngrammar ears;\npublic <talk> = <decoy>+ | i am ready;\n<decoy> = kettle | weather;\n',
     ));
 });

@@ -23,26 +23,42 @@ type Demands = {
 };
 type Weighed = { sure: Demands; unsure: Demands };
 
-// Chosen on the voices for tuning, in quiet and in each kind of noise.
-const A_PHRASE: Weighed = {
-  sure: { margin: 50, inside: 70, leftOver: 0.4, gaps: 0.12, tail: 0.47 },
-  unsure: { margin: 35, inside: 50, leftOver: 0.5, gaps: 0.2, tail: 0.6 },
+/** Decibels. Speech that stands less far out of the noise is weighed as noisy. */
+const QUIET = 30;
+
+// Chosen on the voices for tuning, in quiet and in each kind of noise: noise spoils the fit of every phrase, but that
+// of decoys less.
+const A_PHRASE: Record<'quiet' | 'noisy', Weighed> = {
+  quiet: {
+    sure: { margin: 60, inside: 85, leftOver: 0.4, gaps: 0.12, tail: 0.47 },
+    unsure: { margin: 35, inside: 50, leftOver: 0.5, gaps: 0.2, tail: 0.6 },
+  },
+  noisy: {
+    sure: { margin: 20, inside: 35, leftOver: 0.7, gaps: 0.25, tail: 0.6 },
+    unsure: { margin: 0, inside: 0, leftOver: 0.8, gaps: 0.3, tail: 0.6 },
+  },
 };
 /** A number is read back in any case, and talk is hardly ever taken for one. */
-const A_NUMBER: Weighed = {
-  sure: { margin: 35, inside: 50, leftOver: 0.6, gaps: 0.3, tail: 0.6 },
-  unsure: { margin: 20, inside: 20, leftOver: 0.6, gaps: 0.4, tail: 0.6 },
+const A_NUMBER: Record<'quiet' | 'noisy', Weighed> = {
+  quiet: {
+    sure: { margin: 35, inside: 50, leftOver: 0.6, gaps: 0.3, tail: 0.6 },
+    unsure: { margin: 20, inside: 20, leftOver: 0.6, gaps: 0.4, tail: 0.6 },
+  },
+  noisy: {
+    sure: { margin: 20, inside: 20, leftOver: 0.8, gaps: 0.4, tail: 0.6 },
+    unsure: { margin: 0, inside: 0, leftOver: 0.8, gaps: 0.4, tail: 0.6 },
+  },
 };
 
 /** Seconds. In the ending of "thirty" the engine likes to find an eight as well, shorter than anybody says it. */
 const SHORTEST: Readonly<Record<string, number>> = { eight: 0.165, two: 0.1 };
 
-/** Weighs what the engine found: whatever is said, it finds the phrase that fits best. */
-export function hearingOf(hearing: Hearing | undefined, offer: Offer): Understood {
+/** Weighs what the engine found: whatever is said, it finds the phrase that fits best. `snr` in dB. */
+export function hearingOf(hearing: Hearing | undefined, offer: Offer, snr: number): Understood {
   if (!hearing || hearing.seconds > LONGEST) return undefined;
   const said = saidIn(hearing, offer);
   if (said === undefined) return undefined;
-  const { sure, unsure } = typeof said === 'number' ? A_NUMBER : A_PHRASE;
+  const { sure, unsure } = (typeof said === 'number' ? A_NUMBER : A_PHRASE)[snr < QUIET ? 'noisy' : 'quiet'];
   if (meets(hearing, sure)) return { sure: said };
   return meets(hearing, unsure) ? { unsure: said } : undefined;
 }

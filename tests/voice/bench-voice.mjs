@@ -8,14 +8,14 @@ import { run } from '../tools/run.mjs';
 
 /**
  * Measures the ears on speakers that nothing was tuned on (`--tune`: on the others). `--quick`: a part of it.
- * `--at-once 4`: shares the speakers out to so many processes.
+ * `--every 3`: each third phrase at each level of noise, in the place of each second; all the talk. `--at-once 4`: shares the speakers out to so many processes.
  */
 const args = process.argv.slice(2);
 const after = (/** @type {string} */ name) =>
   args.includes(name) ? args[args.indexOf(name) + 1] : undefined;
 const isQuick = args.includes('--quick');
 const set = args.includes('--tune') ? 'tune' : 'test';
-const size = isQuick ? { phrases: 14, prose: 8 } : { phrases: 2, prose: 1 };
+const size = isQuick ? { phrases: 14, prose: 8 } : { phrases: Number(after('--every') ?? 2), prose: 1 };
 const of = Number(after('--at-once') ?? 1);
 const load = async (/** @type {string} */ path) =>
   (await runnerImport(path, { configFile: false, logLevel: 'error' })).module;

@@ -5,25 +5,33 @@ import { listener } from '../../../src/voice/ear/listener';
 /** As a microphone gives them. */
 const CHUNK = DECODED_RATE / 100;
 
-/** What the listener cut out of a stretch of sound, and when it was sure that it was over. */
-export type Cut = { samples: Int16Array; over: number };
+/** What the listener cut out of a stretch of sound, how far it stands out of the noise (dB), and when it was sure. */
+export type Cut = { samples: Int16Array; snr: number; over: number };
 
 const seconds = (): number => process.cpuUsage().user / 1e6;
 
-/** Hears sound as the app does, up to the decoder, and gives what there would be to decode. Times in seconds. */
+/**
+ * Hears sound as the app does, up to the decoder, and gives what there would be to decode: nothing of what is longer
+ * than any phrase. Times in seconds.
+ */
 export function cut(denoiser: Denoiser, sound: Float32Array, wet?: number): { cuts: Cut[]; took: number } {
   const cuts: Cut[] = [];
   let at = 0;
+  let last: Int16Array | undefined;
   const decoder: Decoder = {
     setGrammar: () => undefined,
     decode(samples) {
-      cuts.push({ samples, over: at / DECODED_RATE });
+      last = samples;
       return undefined;
     },
   };
-  const tell = () => undefined;
   const ear = listener({
-    ...{ rate: DECODED_RATE, denoiser, decoder, tell },
+    ...{ rate: DECODED_RATE, denoiser, decoder },
+    tell(news) {
+      if (news.type !== 'heard') return;
+      if (last) cuts.push({ samples: last, snr: news.snr, over: at / DECODED_RATE });
+      last = undefined;
+    },
     ...(wet === undefined ? {} : { wet }),
   });
   const began = seconds();

@@ -4,15 +4,15 @@ import { grammarAgainst, grammarFor, type Offer } from '../../../src/voice/gramm
 import { hearingOf, type Understood } from '../../../src/voice/hearing-of';
 import type { Ear } from '../hear';
 import { everything } from './commands';
-import { timed } from './cut';
+import { timed, type Cut } from './cut';
 
 /** Something to be decoded while an offer stands. */
-export type Job = { samples: Int16Array; offer: Offer };
+export type Job = { cut: Cut; offer: Offer };
 export type Done = { understood: Understood; took: number };
 
 type Way = {
   load: (ear: Ear, offer: Offer) => void;
-  understand: (hearing: Hearing | undefined, offer: Offer) => Understood;
+  understand: (hearing: Hearing | undefined, offer: Offer, snr: number) => Understood;
 };
 
 /** As the app does: set against decoys, and weighed. */
@@ -25,8 +25,8 @@ export const AS_THE_APP: Way = {
 /** As the engine is by itself: the phrase that it finds is taken for said. */
 export const PLAIN: Way = {
   load: ({ decoder }, offer) => decoder.setGrammar(grammarFor(offer)),
-  understand: (hearing, offer) => {
-    const weighed = hearing && hearingOf({ ...hearing, margin: 1000, inside: 1000, against: [] }, offer);
+  understand: (hearing, offer, snr) => {
+    const weighed = hearing && hearingOf({ ...hearing, margin: 1000, inside: 1000, against: [] }, offer, snr);
     return weighed && { sure: Object.values(weighed)[0] as string | number };
   },
 };
@@ -39,7 +39,8 @@ export function decodeAll(ear: Ear, way: Way, jobs: readonly Job[]): Done[] {
     const same = jobs.filter((_, nth) => order[nth] === key);
     if (same[0]) way.load(ear, same[0].offer);
     for (const job of same) {
-      const { result, took } = timed(() => way.understand(ear.decoder.decode(job.samples), job.offer));
+      const { samples, snr } = job.cut;
+      const { result, took } = timed(() => way.understand(ear.decoder.decode(samples), job.offer, snr));
       done.set(job, { understood: result, took });
     }
   }

@@ -1,4 +1,3 @@
-import { LONGEST } from '../../../src/voice/ear/decoder';
 import type { Clip } from '../corpus/clip';
 import {
   everything,
@@ -21,7 +20,7 @@ export type Result<C extends Clip = Clip> = { clip: C; outcome: Outcome; late: n
 type Asked<C extends Clip> = { trial: Trial<C>; offer: Offer; isRight: (said: string | number) => boolean };
 
 function results<C extends Clip>(ear: Ear, way: typeof PLAIN, all: readonly Asked<C>[]): Result<C>[] {
-  const jobs = all.map(({ trial, offer }) => trial.cuts.map(({ samples }): Job => ({ samples, offer })));
+  const jobs = all.map(({ trial, offer }) => trial.cuts.map((cut): Job => ({ cut, offer })));
   const done = new Map<Job, Done>();
   const flat = jobs.flat();
   decodeAll(ear, way, flat).forEach((each, nth) => done.set(flat[nth]!, each));
@@ -72,12 +71,11 @@ export type Talked = { hours: number; acted: number; asked: number; what: string
 
 /** Talk that is no command, each piece while something else is on offer. */
 export function talked(ear: Ear, way: typeof PLAIN, all: readonly Trial[], offerFor = someOffer): Talked {
-  const pieces = all.flatMap(({ clip, cuts }) => cuts.map(({ samples }) => ({ clip, samples })));
-  const short = pieces.filter(({ samples }) => samples.length <= LONGEST * 16_000);
-  const jobs = short.map(({ samples }, nth) => ({ samples, offer: offerFor(nth) }));
+  const pieces = all.flatMap(({ clip, cuts }) => cuts.map((cut) => ({ clip, cut })));
+  const jobs = pieces.map(({ cut }, nth) => ({ cut, offer: offerFor(nth) }));
   const done = decodeAll(ear, way, jobs);
   const hits = done.flatMap(({ understood }, nth) =>
-    understood ? [{ understood, clip: short[nth]!.clip }] : [],
+    understood ? [{ understood, clip: pieces[nth]!.clip }] : [],
   );
   const acted = hits.filter(({ understood }) => 'sure' in understood);
   return {

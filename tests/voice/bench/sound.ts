@@ -11,7 +11,8 @@ import { readWav } from '../wav';
 /** Decibels from the speech down to the noise; none for a quiet room. */
 export type Quiet = 'clean' | 20 | 15 | 10;
 
-const BEFORE = 0.6;
+/** The room is heard a while before anybody speaks in it, as it is in the app. */
+const BEFORE = 1.2;
 const AFTER = 0.9;
 const SECONDS_OF_NOISE = 60;
 /** What a microphone adds by itself. */
