@@ -8,7 +8,8 @@ import { run } from '../tools/run.mjs';
 
 /**
  * Measures the ears on speakers that nothing was tuned on (`--tune`: on the others). `--quick`: a part of it.
- * `--every 3`: each third phrase at each level of noise, in the place of each second; all the talk. `--at-once 4`: shares the speakers out to so many processes.
+ * `--every 3`: each third phrase at each level of noise, in the place of each second; all the talk.
+ * `--at-once 4`: shares the speakers out to so many processes. `--enrolled`: instead, what templates would add.
  */
 const args = process.argv.slice(2);
 const after = (/** @type {string} */ name) =>
@@ -58,7 +59,12 @@ if (!existsSync('tests/voice/corpus/rendered/clips.json')) {
   process.exit(1);
 }
 const into = after('--into');
-if (into) writeFileSync(into, JSON.stringify(await part(Number(after('--part')))));
+if (args.includes('--enrolled')) {
+  const { enrolled, enrolledReport } = await load('/tests/voice/bench/enrolled.ts');
+  const report = enrolledReport(await enrolled(set, Number(after('--every') ?? 3)));
+  console.log(report);
+  if (set === 'test') writeFileSync('tests/voice/enrolled.md', `${head()}\n${report}`);
+} else if (into) writeFileSync(into, JSON.stringify(await part(Number(after('--part')))));
 else {
   const { together } = await load('/tests/voice/bench/measured.ts');
   const { results } = await load('/tests/voice/bench/results.ts');
