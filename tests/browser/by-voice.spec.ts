@@ -86,6 +86,21 @@ test('a stabiliser is in only after it was read back and a second phrase said so
   expect(added).toMatchObject({ type: 'act done', how: 'voice', act: maker.act.id });
 });
 
+test('ears that are turned on leave the guide where it is, and ask for the microphone once', async ({
+  page,
+}) => {
+  const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('clean'));
+  await expect(bench.pad(/^ready to continue/)).toBeEnabled();
+  await bench.heed();
+  await expect(bench.pad(/^that is done/)).toBeEnabled();
+  const { length } = (await spokenOn(page)).lines;
+  const spoken = new SpokenTo(page);
+  await spoken.turnOn();
+  await expect(bench.pad(/^that is done/)).toBeEnabled();
+  expect((await spokenOn(page)).lines).toHaveLength(length);
+  expect(await page.evaluate(() => globalThis.microphone.asked)).toBe(1);
+});
+
 test.describe('while the guide speaks', () => {
   test.use({ secondsALine: 3 });
 

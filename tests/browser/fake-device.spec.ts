@@ -1,6 +1,6 @@
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 import { keptEvents } from './kept-events';
@@ -8,7 +8,7 @@ import { SpokenTo } from './spoken-to';
 
 const SAID = 'tests/voice/clips/that-is-done.wav';
 const HEADER = 44;
-const SECONDS_BEFORE = 6;
+const SECONDS_BEFORE = 5;
 const SECONDS_AFTER = 2;
 
 /** The clip with silence before and after it: the device begins to play as soon as it is opened. */
@@ -28,21 +28,20 @@ function withSilence(clip: string): string {
 
 test.use({
   timezoneId: 'UTC',
-  launchOptions: async ({ launchOptions }, use) =>
-    use({
-      ...launchOptions,
-      args: [
-        ...(launchOptions.args ?? []),
-        '--use-fake-device-for-media-stream',
-        '--use-fake-ui-for-media-stream',
-        `--use-file-for-fake-audio-capture=${withSilence(SAID)}%noloop`,
-      ],
-    }),
+  launchOptions: async ({ launchOptions }, use) => {
+    const said = withSilence(SAID);
+    const device = ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'];
+    const plays = `--use-file-for-fake-audio-capture=${said}%noloop`;
+    await use({ ...launchOptions, args: [...(launchOptions.args ?? []), ...device, plays] });
+    rmSync(dirname(said), { recursive: true });
+  },
 });
 
 test('a phrase that comes from a device’s own microphone is acted on', async ({ page }) => {
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('clean'));
+  await expect(bench.pad(/^ready to continue/)).toBeEnabled();
   await bench.heed();
+  await expect(bench.pad(/^that is done/)).toBeEnabled();
   const already = (await keptEvents(page)).length;
   await new SpokenTo(page).turnOn();
   expect(await keptEvents(page)).toHaveLength(already);

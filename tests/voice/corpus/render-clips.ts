@@ -24,7 +24,7 @@ const SAID: readonly string[] = [
   ...['nine nine eight', 'nine nine five', 'ten sixty-seven', 'ten twenty-six', 'one thousand'],
   ...['zero', 'twenty', 'twenty-one', 'twenty-eight', 'thirty'],
   // What the guide itself says, to be fed back to it.
-  ...['Say: ready to continue.', 'Say: that is done.'],
+  ...['Say: ready to continue.', 'Say: go on now.'],
 ];
 
 /** A phrase's name among the clips. */
