@@ -18,6 +18,7 @@ export class SpokenTo {
   constructor(
     readonly page: Page,
     readonly clips = CLIPS,
+    readonly tries = TRIES,
   ) {}
 
   get ear() {
@@ -58,7 +59,7 @@ export class SpokenTo {
 
   /** Says a phrase, and says it again where it was not caught, until it has come to something. */
   async saysUntil(phrase: string, cameTo: () => Promise<boolean>): Promise<void> {
-    for (let nth = 0; nth < TRIES; nth += 1) {
+    for (let nth = 0; nth < this.tries; nth += 1) {
       if (nth > 0) this.saidAgain.push(phrase);
       await this.says(phrase);
       const until = Date.now() + PATIENCE;
@@ -67,7 +68,7 @@ export class SpokenTo {
         await this.page.waitForTimeout(100);
       }
     }
-    throw new Error(`“${phrase}” was said ${String(TRIES)} times and came to nothing`);
+    throw new Error(`“${phrase}” was said ${String(this.tries)} times and came to nothing`);
   }
 
   /** Says a phrase until the heading is another, or the one that is wanted. */

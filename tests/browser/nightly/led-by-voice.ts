@@ -7,6 +7,7 @@ import { isTyped } from '../../../src/guide/touches';
 import type { Act } from '../../../src/procedure/step';
 import type { BatchEvent } from '../../../src/workflow/batch-event';
 import { words } from '../../story/play';
+import { CLIPS } from '../../voice/corpus/render-clips';
 import { expect } from '../fixtures';
 import { keptEvents } from '../kept-events';
 import { Led, type Evidence } from '../led';
@@ -22,7 +23,8 @@ export type Slips = Readonly<Record<string, number>>;
 
 /** A batch led by what is said alone. Whatever was heard wrongly is put right by voice as well. */
 export class LedByVoice extends Led {
-  readonly spoken = new SpokenTo(this.page);
+  /** Who talks over a running tap all day says some things more than three times. */
+  readonly spoken = new SpokenTo(this.page, CLIPS, 6);
   /** What was taken for something else, and put right. */
   readonly putRight: string[] = [];
   slips: Slips = {};

@@ -20,7 +20,7 @@ const SAID: readonly string[] = [
     'finish stirring',
     'start the clock',
   ],
-  ...['wait a moment', 'where was I', 'what can I say', 'something went wrong', 'stop listening now'],
+  ...['wait a moment', 'what can I say', 'something went wrong', 'stop listening now'],
   ...['nine nine eight', 'nine nine five', 'ten sixty-seven', 'ten twenty-six', 'one thousand'],
   ...['zero', 'twenty', 'twenty-one', 'twenty-eight', 'thirty'],
   // What the guide itself says, to be fed back to it.
