@@ -22,15 +22,23 @@ test('at the gate before the stabiliser, shut, nothing that is said opens it or 
   await spoken.turnOn();
   const already = await keptEvents(page);
   const says = async (phrase: string) => (await answerTo(spoken, phrase)).join(' ');
+  /** What is on offer is said again where it was not caught. */
+  const answerOf = async (phrase: string) => {
+    for (let nth = 0; nth < 3; nth += 1) {
+      const answer = await says(phrase);
+      if (answer !== '' && answer !== en.ears.misses) return answer;
+    }
+    return '';
+  };
 
   for (const phrase of ONWARDS) {
     // What is not on offer is not understood, and after a few times that is said.
     expect(['', en.ears.misses], phrase).toContain(await says(phrase));
     await expect(bench.heading).toHaveText('Not yet.');
   }
-  expect(await says('why is that')).toBe(en.gates['proving dry'].why);
-  expect(await says('what can I say')).toMatch(/^You can say: new reading, once more please/);
-  expect(await says('once more please')).toContain(en.guide.notYet);
+  expect(await answerOf('why is that')).toBe(en.gates['proving dry'].why);
+  expect(await answerOf('what can I say')).toMatch(/^You can say: new reading, once more please/);
+  expect(await answerOf('once more please')).toContain(en.guide.notYet);
 
   // What holds the guide leads back to the same gate, shut as before.
   for (const phrase of ['wait a moment', 'something went wrong']) {
