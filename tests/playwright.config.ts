@@ -20,7 +20,7 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   timeout: 30_000,
-  globalTimeout: (nightly ? 60 : 9) * 60_000,
+  globalTimeout: (nightly ? 120 : 9) * 60_000,
   reporter: process.env['PLAYWRIGHT_JSON_OUTPUT_FILE'] ? [['list'], ['json']] : 'list',
   use: {
     ...devices['Desktop Chrome'],

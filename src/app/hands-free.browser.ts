@@ -15,6 +15,7 @@ import type { Journal, Told } from '../workflow/journal';
 import { DevicePresence } from './device-presence.svelte';
 import type { ChosenPreferences } from './chosen-preferences.svelte';
 import { earsAtHand } from './ears.browser';
+import { takeMediaKeys } from './media-keys.browser';
 import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
 
@@ -47,12 +48,14 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
 
   return (words: Words, journal: Pick<Journal, 'report'>) => {
     presence.begin();
+    const handBackMediaKeys = takeMediaKeys();
     const { speaker } = presence;
     const report = (told: Told) => journal.report(told);
     const hands = new LedHands(words, { speaker, tones, ticker, now, report, ears: ears.ears }, presence);
     return {
       hands,
       leave() {
+        handBackMediaKeys();
         hands.stop();
         presence.leave();
       },

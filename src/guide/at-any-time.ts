@@ -18,6 +18,7 @@ import {
 import type { GuideEvent } from './guide-events';
 import { does, guide, offeredAnd, onOffer, when } from './guide-setup';
 import { isSame } from './is-same';
+import { isTelling } from './is-telling';
 import { mayBeDrafted } from './may-be-drafted';
 import { isMishapTold, takeUpMishap } from './mishap-told';
 
@@ -34,6 +35,8 @@ export const atAnyTime = guide.createStateConfig({
           out: [],
         })),
       },
+      // The same is told again a second later.
+      { guard: when((context, { situation }: Of<'situation'>) => isTelling(context, situation)) },
       {
         guard: when(isMishapTold),
         target: '.held',

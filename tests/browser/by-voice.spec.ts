@@ -1,8 +1,9 @@
-import { Maker, type Wine } from '../story/maker';
+import { readFileSync } from 'node:fs';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 import { keptEvents } from './kept-events';
 import { loseMicrophone, makeNoise, refuseMicrophone, say, withMicrophone } from './microphone';
+import { atTheShutGate } from './shut-gate';
 import { spokenOn } from './spoken';
 import { SPEECH, SpokenTo } from './spoken-to';
 
@@ -11,18 +12,13 @@ test.beforeEach(({ context }) => withMicrophone(context));
 
 const DONE = 'tests/voice/clips/that-is-done.flac';
 
-/** A wine that is still on its way when its maker comes to the gate. */
-const SLOW: Wine = { gravityOn: (day) => 0.994 + 0.074 * Math.exp(-day / 6), celsius: 21 };
-
 test('a reading is told, corrected and read back by speech alone, without a network and over noise; the gate stays shut', async ({
   page,
   context,
   faults,
 }) => {
   test.setTimeout(120_000);
-  const { sheet, now } = makerOf('hedge-lantern');
-  const bench = await broughtIn(page, new Maker(sheet, SLOW, now).goTo('proving dry'));
-  await expect(bench.heading).toHaveText('Not yet.');
+  const bench = await atTheShutGate(page);
   const spoken = new SpokenTo(page);
   await spoken.turnOn();
   const already = (await keptEvents(page)).length;
@@ -90,6 +86,21 @@ test('a stabiliser is in only after it was read back and a second phrase said so
   expect(added).toMatchObject({ type: 'act done', how: 'voice', act: maker.act.id });
 });
 
+test('ears that are turned on leave the guide where it is, and ask for the microphone once', async ({
+  page,
+}) => {
+  const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('clean'));
+  await expect(bench.pad(/^ready to continue/)).toBeEnabled();
+  await bench.heed();
+  await expect(bench.pad(/^that is done/)).toBeEnabled();
+  const { length } = (await spokenOn(page)).lines;
+  const spoken = new SpokenTo(page);
+  await spoken.turnOn();
+  await expect(bench.pad(/^that is done/)).toBeEnabled();
+  expect((await spokenOn(page)).lines).toHaveLength(length);
+  expect(await page.evaluate(() => globalThis.microphone.asked)).toBe(1);
+});
+
 test.describe('while the guide speaks', () => {
   test.use({ secondsALine: 3 });
 
@@ -149,20 +160,28 @@ test.describe('ears that cannot be had', () => {
     await spoken.turnOn();
     const asked = () => page.evaluate(() => globalThis.microphone.asked);
     const before = await asked();
+    expect(before).toBe(1);
     await loseMicrophone(page);
-    await expect.poll(asked).toBeGreaterThan(before);
+    await expect.poll(asked).toBe(before + 1);
     await spoken.listens();
+    expect(await asked()).toBe(before + 1);
     await loseMicrophone(page);
     await expect(page.getByText(/The microphone went away/)).toBeVisible();
+    expect(await asked()).toBe(before + 1);
   });
 
-  test('a fetch that breaks off is said to have, and another try hears', async ({ page }) => {
+  test('a fetch that breaks off half-way is said to have, and another try hears', async ({ page }) => {
     test.setTimeout(90_000);
     await broughtIn(page, makerOf('hedge-lantern').goTo('clean'));
     const spoken = new SpokenTo(page);
-    await page.context().route(/ear\.pack/, (route) => route.abort());
+    const whole = readFileSync('dist/ear/ear.pack');
+    // Half of it comes, and then the line breaks.
+    await page
+      .context()
+      .route(/ear\.pack/, (route) => route.fulfill({ body: whole.subarray(0, whole.length / 2) }));
     await spoken.accept();
     await expect(page.getByText(/did not come whole/)).toBeVisible();
+    await expect(page.getByText(/did not come whole/)).toHaveCount(1);
     await page.context().unroute(/ear\.pack/);
     await page.getByRole('button', { name: 'try to listen again' }).click();
     await spoken.listens();

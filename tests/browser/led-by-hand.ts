@@ -1,53 +1,27 @@
-import type { Page } from '@playwright/test';
 import { relativeDensity } from '../../src/domain/gravity';
-import { isEnd, isPhase, type Gate, type Place } from '../../src/procedure/phase';
 import type { Act } from '../../src/procedure/step';
 import { en } from '../../src/text/en';
-import type { Maker } from '../story/maker';
-import { BenchPage } from './bench';
+import { Led, type Evidence } from './led';
 
-/**
- * A batch led through the real screens from where it stands to its end: a story tells what its careful maker does next,
- * and two hands do the same on the page. `seen` is told of every screen, before it is answered.
- */
-export class LedByHand {
-  constructor(
-    readonly page: Page,
-    readonly maker: Maker,
-    readonly seen: (name: string, kind: string) => Promise<void> = () => Promise.resolve(),
-    readonly bench: BenchPage = new BenchPage(page),
-  ) {}
-
-  /** To the end of the batch, or to a place before it. */
-  async toTheEnd(before?: Place): Promise<void> {
-    for (let steps = 0; !isEnd(this.maker.place) && this.maker.place !== before; steps += 1) {
-      if (steps > 300) throw new Error(`never came to an end, but to ${this.maker.place}`);
-      await (isPhase(this.maker.place) ? this.#act() : this.#gate(this.maker.place));
-    }
+/** A batch led by two hands that press and type. */
+export class LedByHand extends Led {
+  protected override heed(read: () => Promise<void>): Promise<void> {
+    return this.bench.heed(read);
   }
 
-  /** The page's clock goes to the story's, and the story's waits for the page's. */
-  async #meet(): Promise<void> {
-    const now = await this.page.evaluate(() => Date.now());
-    const ahead = this.maker.now.at - now;
-    if (ahead > 0) await this.bench.wait(ahead / 3_600_000);
-    this.maker.waitUntil((await this.page.evaluate(() => Date.now())) as never);
+  protected override goOn(): Promise<void> {
+    return this.bench.press(/^go on now/);
   }
 
-  async #act(): Promise<void> {
-    const { maker, bench } = this;
-    const act = maker.act!;
-    if (act.due !== undefined) maker.waitUntil(act.due);
-    await this.#meet();
-    const name = `${maker.place}, ${act.id}`;
-    await bench.heed(() => this.seen(`${name}, warned of`, 'warning'));
-    await this.seen(name, act.kind);
-    await this.#answer(act);
-    const problem = maker.answer();
-    if (problem) throw new Error(`${act.id}: ${JSON.stringify(problem)}`);
+  protected override async prove(event: Evidence): Promise<void> {
+    const { bench } = this;
+    if (event.type === 'reading taken')
+      await bench.readAtGate({ ...this.#shown(), reading: relativeDensity(event.reading).toFixed(4) });
+    else if (event.what === 'clear') await bench.looksClear();
+    else await bench.quietGasTest();
   }
 
-  async #answer(act: Act): Promise<void> {
+  protected override async answer(act: Act): Promise<void> {
     const { bench, maker } = this;
     switch (act.kind) {
       case 'do':
@@ -56,8 +30,6 @@ export class LedByHand {
           if (act.step === 'fill and close') await bench.yes();
         });
       case 'wait':
-        maker.waitUntil(act.until);
-        await this.#meet();
         return bench.act(/./);
       case 'add':
         return bench.act(/./, () => bench.sachet(act.sachet.printed));
@@ -115,25 +87,5 @@ export class LedByHand {
       .getByRole('radio', { name: threaded ? en.bench.yes : en.bench.no, exact: true })
       .check();
     await this.bench.readBack();
-  }
-
-  async #gate(gate: Gate): Promise<void> {
-    const { bench, maker } = this;
-    await this.#meet();
-    await this.seen(gate, gate);
-    const already = maker.journal.length;
-    const problem = maker.prove(gate);
-    if (problem) throw new Error(`${gate}: ${JSON.stringify(problem)}`);
-    for (const event of maker.journal.slice(already)) {
-      const ahead = event.at - (await this.page.evaluate(() => Date.now()));
-      if (ahead > 0) await bench.wait(ahead / 3_600_000);
-      if (event.type === 'judged' && event.what === 'clear') await bench.looksClear();
-      if (event.type === 'judged' && event.what === 'gas') await bench.quietGasTest();
-      if (event.type === 'reading taken')
-        await bench.readAtGate({ ...this.#shown(), reading: relativeDensity(event.reading).toFixed(4) });
-      if (event.type !== 'gate passed') continue;
-      await this.seen(`${gate}, open`, 'open gate');
-      await bench.press(/^go on now/);
-    }
   }
 }

@@ -109,6 +109,11 @@ export class Play {
     to.tell(situationOf(this.maker.snapshot, this.maker.now, words));
   }
 
+  /** The screen tells the guide how things stand, as it does every second. */
+  looks(): void {
+    this.#tell(this.#lead);
+  }
+
   #take(report: GuideReport): Problem | undefined {
     this.maker.now = { ...this.maker.now, at: this.clock.now() };
     const full = (

@@ -1,5 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { MISHAP_IDS } from '../../src/procedure/mishap';
+import { en } from '../../src/text/en';
 import { listener } from '../../src/voice/ear/listener';
+import { asHeard, grammarFor } from '../../src/voice/grammar-for';
 import { hear, openEar, type Ear } from './hear';
 import { readWav, type Sound } from './wav';
 
@@ -59,6 +62,15 @@ describe('the ear that is shipped', () => {
     expect(() => ear.decoder.setGrammar(grammarOf('fallbright'))).toThrow('No way to say: fallbright');
     ear.decoder.teach('fallbright', 'F AO L B R AY T');
     expect(() => ear.decoder.setGrammar(grammarOf('fallbright'))).not.toThrow();
+  });
+
+  test('knows every word that a maker can say: the commands, and what went wrong', () => {
+    const mishaps = MISHAP_IDS.map((mishap) => en.whatHappened.mishaps[mishap].spoken);
+    const words = [...Object.values(en.guide.commands).flat(), ...mishaps].flatMap((phrase) =>
+      asHeard(phrase).split(' '),
+    );
+    expect([...new Set(words)].filter((word) => !ear.decoder.knows(word))).toEqual([]);
+    expect(() => ear.decoder.setGrammar(grammarFor({ phrases: mishaps }))).not.toThrow();
   });
 
   test('refuses what is no grammar', () =>

@@ -56,6 +56,10 @@ const refused: Record<Unmappable, string> = {
   nameless: 'The browser does not say which key that was, so it could not be known again.',
 };
 
+/** A device gives these buttons to whatever it counts as playing, and seldom counts a page that only speaks. */
+const earphone =
+  'An earphone’s button counts as Play/Pause, or as Next track and Previous track. Many devices pass it on only while the page plays sound, and some never do, so try yours at the bench first.';
+
 /** Keys, pedals and clickers: what they do, in the help and in the settings. */
 export const keys = {
   named,
@@ -81,6 +85,7 @@ export const keys = {
     reset: 'as at first',
     isReset: 'All keys are as at first.',
     fixed: 'The digits 1 to 9, Escape and Tab keep their work.',
+    earphone,
   },
   help: {
     heading: 'Keys, pedals and clickers',
@@ -88,6 +93,7 @@ export const keys = {
     does: 'What it does',
     intro: 'A pedal or a clicker sends one of these keys. These are yours as they are now;',
     change: 'you can change them in the settings',
+    earphone,
     fixed: [
       { keys: '1 to 9', does: 'presses that pad, counted from the first' },
       { keys: 'Escape', does: 'closes what was folded out, and takes back what is asked' },

@@ -1,4 +1,5 @@
 import type { Pack } from './pack';
+import { TRADE_WORDS } from './trade-words';
 
 /** One way to say a word: the name the engine knows it by, and its sounds. */
 export type Spoken = { name: string; sounds: string };
@@ -15,6 +16,8 @@ export function dictionaryOf(pack: Pack): Dictionary {
   const soundsAt = (row: number) =>
     [...(spoken[row] ?? '')].map((letter) => pack.sounds[letter.charCodeAt(0) - FIRST_SOUND]).join(' ');
   return (word) => {
+    const ours = TRADE_WORDS.get(word);
+    if (ours !== undefined) return [{ name: word, sounds: ours }];
     const ways: Spoken[] = [];
     for (let way = 1; ; way++) {
       const name = way === 1 ? word : `${word}(${way})`;
