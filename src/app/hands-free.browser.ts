@@ -37,11 +37,13 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
   if ('userActivation' in navigator && navigator.userActivation.hasBeenActive) wake();
   window.addEventListener('click', wake, { capture: true });
   window.addEventListener('keydown', wake, { capture: true });
+  // A tone is heard as soon as ever, but what was answered is on its way to the disk before.
   const tones: Tones = {
-    play(tone) {
-      sounding.play(tone);
-      vibration.play(tone);
-    },
+    play: (tone) =>
+      void after(0, () => {
+        sounding.play(tone);
+        vibration.play(tone);
+      }),
   };
   const ticker = workerTicker(trustedScriptUrl);
 
@@ -49,7 +51,11 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
     presence.begin();
     const { speaker } = presence;
     const report = (told: Told) => journal.report(told);
-    const hands = new LedHands(words, { speaker, tones, ticker, now, report, ears: ears.ears }, presence);
+    const hands = new LedHands(
+      words,
+      { speaker, tones, ticker, now, report, after, ears: ears.ears },
+      presence,
+    );
     return {
       hands,
       leave() {

@@ -31,7 +31,8 @@ export function silentHands(words: Words, now: () => Instant, report: GuidePorts
       return () => (ticked = () => undefined);
     },
   };
-  const ports = { speaker, ticker, tones: { play: () => undefined }, now, report };
+  const after = () => () => undefined;
+  const ports = { speaker, ticker, tones: { play: () => undefined }, now, report, after };
   const hands = new LedHands(words, ports, presence);
   return Object.assign(hands, { tick: () => flushSync(() => ticked()) });
 }
