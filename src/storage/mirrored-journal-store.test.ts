@@ -23,7 +23,7 @@ const refusing = (code: 'storage-full' | 'storage-refused'): Database => ({
 let disk: TwoDatabases;
 beforeEach(() => (disk = new TwoDatabases()));
 
-/** Whoever reads waits for what is still to be written to the second database. */
+/** Whoever reads has what is still to be written to the second database written, and waits for it. */
 const followed = (store: JournalStore) => store.headers();
 
 const begun = async (entries: number) => {
@@ -105,6 +105,13 @@ describe('the second database', () => {
     expect((await contents(disk.second)).get('["header","one"]')).toEqual(header(1));
     for (const work of waiting) work();
     await followed(store);
+    expect(await contents(disk.second)).toEqual(await contents(disk.first));
+  });
+
+  test('is written at once where somebody reads', async () => {
+    const { store } = putOff();
+    await store.create(header());
+    expect(await store.read('one')).toEqual({ header: header(), events: [] });
     expect(await contents(disk.second)).toEqual(await contents(disk.first));
   });
 

@@ -23,6 +23,7 @@ export class MirroredJournalStore implements JournalStore {
   #warned = false;
   /** What the second database has still to be told, one after another. */
   #following: Promise<unknown> = Promise.resolve();
+  readonly #turns = new Set<() => void>();
 
   /** `warn` is told once, should the second database refuse. */
   constructor(
@@ -38,7 +39,7 @@ export class MirroredJournalStore implements JournalStore {
   }
 
   async headers(): Promise<readonly BatchHeader[]> {
-    await this.#following;
+    await this.#followed();
     const [first, second] = await this.#both((copy) => copy.headers(), []);
     const byId = new Map<string, BatchHeader>();
     for (const header of [...first, ...second])
@@ -47,7 +48,7 @@ export class MirroredJournalStore implements JournalStore {
   }
 
   async read(id: string): Promise<StoredBatch | undefined> {
-    await this.#following;
+    await this.#followed();
     return this.#mended(id);
   }
 
@@ -72,19 +73,32 @@ export class MirroredJournalStore implements JournalStore {
 
   /** The second copy goes first: were it to stay behind alone, the batch would come back from it. */
   async remove(id: string): Promise<void> {
-    await this.#following;
+    await this.#followed();
     await this.#second.remove(id);
     await this.#first.remove(id);
   }
 
   /** The second copy is written in its turn. One that fell behind is brought up from both. */
   #follow(id: string, write: (copy: BatchCopy) => Promise<Written>): void {
-    const turn = new Promise<void>((resolve) => this.#later(resolve));
+    const turn = new Promise<void>((resolve) => {
+      const begin = () => {
+        this.#turns.delete(begin);
+        resolve();
+      };
+      this.#turns.add(begin);
+      this.#later(begin);
+    });
     const before = this.#following;
     this.#following = this.#unlessRefused(async () => {
       await Promise.allSettled([turn, before]);
       if ((await write(this.#second)) === 'collision') await this.#mended(id);
     });
+  }
+
+  /** Who reads waits for what is still to be written, and so it is written now. */
+  async #followed(): Promise<void> {
+    for (const begin of [...this.#turns]) begin();
+    await this.#following;
   }
 
   /** Both copies made whole again. Were the first to refuse, its next event would say so; reading goes on. */
