@@ -37,14 +37,7 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
   if ('userActivation' in navigator && navigator.userActivation.hasBeenActive) wake();
   window.addEventListener('click', wake, { capture: true });
   window.addEventListener('keydown', wake, { capture: true });
-  // A tone is heard as soon as ever, but what was answered is on its way to the disk before.
-  const tones: Tones = {
-    play: (tone) =>
-      void after(0, () => {
-        sounding.play(tone);
-        vibration.play(tone);
-      }),
-  };
+  const tones = inTurn(sounding, vibration);
   const ticker = workerTicker(trustedScriptUrl);
 
   return (words: Words, journal: Pick<Journal, 'report'>) => {
@@ -65,3 +58,8 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
     };
   };
 }
+
+/** A tone is heard as soon as ever, but what was answered is on its way to the disk before. */
+const inTurn = (...players: readonly Tones[]): Tones => ({
+  play: (tone) => void after(0, () => players.forEach((player) => player.play(tone))),
+});

@@ -100,15 +100,17 @@ test('what is fetched until the first screen, and until the first act', async ({
   const fetched = () =>
     page.evaluate(() => {
       const files = performance.getEntries().filter((entry) => entry instanceof PerformanceResourceTiming);
-      return {
-        files: files.length,
-        kib: files.reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0) / 1024,
-      };
+      const kib = (of: RegExp) =>
+        files
+          .filter(({ name }) => of.test(name))
+          .reduce((sum, { encodedBodySize }) => sum + encodedBodySize, 0) / 1024;
+      return { files: files.length, code: kib(/\.(js|css)$/), letters: kib(/\.woff2$/), all: kib(/./) };
     });
   const tell = async (until: string) => {
-    const { files, kib } = await fetched();
-    say(`until ${until}: ${kib.toFixed(1)} KiB in ${String(files)} files, as sent, fonts too`);
-    return kib;
+    const { files, code, letters, all } = await fetched();
+    say(`until ${until}, as sent: ${all.toFixed(1)} KiB in ${String(files)} files`);
+    say(`  scripts and styles ${code.toFixed(1)} KiB, letters ${letters.toFixed(1)} KiB`);
+    return all;
   };
   await page.goto('/');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Fallbright');
