@@ -7,7 +7,6 @@ import type { BatchHeader } from '../workflow/batch-header';
 import { firstHeader } from '../workflow/header-of';
 import type { JournalStore } from '../workflow/journal-store';
 import type { Database } from './database';
-import { MirroredJournalStore } from './mirrored-journal-store';
 
 const noted = (text: string): BatchEvent => ({ type: 'noted', how: 'touch', text, ...BEGUN });
 const header = (entries = 0, id = 'one'): BatchHeader => ({
@@ -86,58 +85,6 @@ describe('the store', () => {
     await store.create(header(0, 'one-more'), []);
     await store.remove('one');
     expect([...(await contents(disk.first)).keys()]).toEqual(['["header","one-more"]']);
-  });
-});
-
-describe('the second database', () => {
-  /** Does nothing until it is told to. */
-  const putOff = () => {
-    const waiting: (() => void)[] = [];
-    const later = (work: () => void) => void waiting.push(work);
-    return { waiting, store: new MirroredJournalStore(disk.first, disk.second, () => undefined, later) };
-  };
-
-  test('is not waited for: what is in the first counts as written', async () => {
-    await begun(1);
-    const { store, waiting } = putOff();
-    expect(await store.append('one', 2, noted('2'), header(2))).toBe('written');
-    expect((await contents(disk.first)).get('["header","one"]')).toEqual(header(2));
-    expect((await contents(disk.second)).get('["header","one"]')).toEqual(header(1));
-    for (const work of waiting) work();
-    await followed(store);
-    expect(await contents(disk.second)).toEqual(await contents(disk.first));
-  });
-
-  test('is written at once where somebody reads', async () => {
-    const { store } = putOff();
-    await store.create(header());
-    expect(await store.read('one')).toEqual({ header: header(), events: [] });
-    expect(await contents(disk.second)).toEqual(await contents(disk.first));
-  });
-
-  test('follows in order, however late', async () => {
-    await begun(0);
-    const { store, waiting } = putOff();
-    for (const entry of [1, 2, 3]) await store.append('one', entry, noted(String(entry)), header(entry));
-    for (const work of waiting.toReversed()) work();
-    await followed(store);
-    expect(await contents(disk.second)).toEqual(await contents(disk.first));
-  });
-
-  test('that a page left behind is brought up when the batch is opened again', async () => {
-    await begun(1);
-    await putOff().store.append('one', 2, noted('2'), header(2));
-    expect(await disk.store().read('one')).toEqual({ header: header(2), events: upTo(2) });
-    expect(await contents(disk.second)).toEqual(await contents(disk.first));
-  });
-
-  test('does not bring back a batch that is removed meanwhile', async () => {
-    const { store, waiting } = putOff();
-    await store.create(header());
-    const removed = store.remove('one');
-    for (const work of waiting) work();
-    await removed;
-    expect([await contents(disk.first), await contents(disk.second)]).toEqual([new Map(), new Map()]);
   });
 });
 
