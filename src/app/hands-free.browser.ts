@@ -38,12 +38,7 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
   if ('userActivation' in navigator && navigator.userActivation.hasBeenActive) wake();
   window.addEventListener('click', wake, { capture: true });
   window.addEventListener('keydown', wake, { capture: true });
-  const tones: Tones = {
-    play(tone) {
-      sounding.play(tone);
-      vibration.play(tone);
-    },
-  };
+  const tones = inTurn(sounding, vibration);
   const ticker = workerTicker(trustedScriptUrl);
 
   return (words: Words, journal: Pick<Journal, 'report'>) => {
@@ -51,7 +46,11 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
     const handBackMediaKeys = takeMediaKeys();
     const { speaker } = presence;
     const report = (told: Told) => journal.report(told);
-    const hands = new LedHands(words, { speaker, tones, ticker, now, report, ears: ears.ears }, presence);
+    const hands = new LedHands(
+      words,
+      { speaker, tones, ticker, now, report, after, ears: ears.ears },
+      presence,
+    );
     return {
       hands,
       leave() {
@@ -62,3 +61,8 @@ export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenP
     };
   };
 }
+
+/** A tone is heard as soon as ever, but what was answered is on its way to the disk before. */
+const inTurn = (...players: readonly Tones[]): Tones => ({
+  play: (tone) => void after(0, () => players.forEach((player) => player.play(tone))),
+});

@@ -40,8 +40,11 @@ const now = pageClock(clockDevice(), () => undefined);
 const wall = wallClock(now);
 const settings = idbDatabase('fallbright-settings');
 const preferences = new ChosenPreferences(new SettingsStore(settings));
-const store = new MirroredJournalStore(idbDatabase('fallbright'), idbDatabase('fallbright-copy'), (problem) =>
-  trouble.tell(problem),
+const store = new MirroredJournalStore(
+  idbDatabase('fallbright'),
+  idbDatabase('fallbright-copy'),
+  (problem) => trouble.tell(problem),
+  page.onceShown,
 );
 
 let byEar: Promise<LeadByEar> | undefined;

@@ -3,6 +3,9 @@ import type { Preferences } from '../domain/preferences';
 /** By then the first screen is drawn, also on a slow phone. */
 const SETTLED_MS = 2000;
 
+/** By then the screen shows what a press has led to, also on a slow phone. */
+const SHOWN_MS = 150;
+
 /** What the page itself can do, or be told of. */
 export const page = {
   print: () => window.print(),
@@ -27,6 +30,11 @@ export const page = {
   whenIdle: (work: () => void) => {
     const idle = () => ('requestIdleCallback' in window ? window.requestIdleCallback(work) : work());
     window.setTimeout(idle, SETTLED_MS);
+  },
+
+  /** A moment later, for what nobody waits for. */
+  onceShown: (work: () => void) => {
+    window.setTimeout(work, SHOWN_MS);
   },
 
   /** Whether this page came from what is kept for use without a network. */

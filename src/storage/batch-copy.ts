@@ -45,15 +45,17 @@ export class BatchCopy {
     });
   }
 
-  /** `add` refuses a key that is there; the header says whether the batch still is, and as long as the writer thinks. */
+  /**
+   * `add` refuses a key that is there; the header says whether the batch still is, and as long as the writer thinks. All is
+   * asked for at once, and taken back where the header says no: a maker waits for every answer of the disk.
+   */
   append(id: string, entry: number, event: BatchEvent, header: BatchHeader): Promise<Written> {
     return this.#database.write((table) => {
       withHeader(table, id, (before) => {
-        if (before?.entries === entry - 1) {
-          table.add(event, eventKey(id, entry));
-          table.put(header, headerKey(id));
-        } else table.transaction.abort();
+        if (before?.entries !== entry - 1) table.transaction.abort();
       });
+      table.add(event, eventKey(id, entry));
+      table.put(header, headerKey(id));
       return written(table);
     });
   }

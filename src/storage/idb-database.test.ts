@@ -1,3 +1,4 @@
+import { forceCloseDatabase } from 'fake-indexeddb';
 import { promisifyRequest } from 'idb-keyval';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { contents, tamper, TwoDatabases } from '../../tests/story/two-databases';
@@ -66,6 +67,15 @@ describe('a database of the browser', () => {
     vi.stubGlobal('indexedDB', { open });
     for (const name of ['one', 'two']) idbDatabase(name);
     expect(open.mock.calls).toEqual([['one'], ['two']]);
+  });
+
+  test('is connected anew after the browser has closed it', async () => {
+    const { first } = new TwoDatabases();
+    const connection = await first.read(({ transaction }) => Promise.resolve(transaction.db));
+    await tamper(first, (table) => table.put('kept', 'before'));
+    forceCloseDatabase(connection as never);
+    await tamper(first, (table) => table.put('kept', 'after'));
+    expect([...(await contents(first)).keys()]).toEqual(['"after"', '"before"']);
   });
 
   test('lets a bug of ours be one', async () => {

@@ -5,6 +5,7 @@ import { ProblemError } from '../domain/problem';
 import type { BatchEvent } from '../workflow/batch-event';
 import type { BatchHeader } from '../workflow/batch-header';
 import { firstHeader } from '../workflow/header-of';
+import type { JournalStore } from '../workflow/journal-store';
 import type { Database } from './database';
 
 const noted = (text: string): BatchEvent => ({ type: 'noted', how: 'touch', text, ...BEGUN });
@@ -21,11 +22,15 @@ const refusing = (code: 'storage-full' | 'storage-refused'): Database => ({
 let disk: TwoDatabases;
 beforeEach(() => (disk = new TwoDatabases()));
 
+/** Whoever reads has what is still to be written to the second database written, and waits for it. */
+const followed = (store: JournalStore) => store.headers();
+
 const begun = async (entries: number) => {
   const store = disk.store();
   await store.create(header());
   for (let entry = 1; entry <= entries; entry += 1)
     await store.append('one', entry, noted(String(entry)), header(entry));
+  await followed(store);
   return store;
 };
 const upTo = (entries: number) => Array.from({ length: entries }, (_, index) => noted(String(index + 1)));
@@ -144,6 +149,7 @@ describe('a database that refuses', () => {
     const store = await begun(1);
     await disk.store(disk.first, refusing('storage-refused')).append('one', 2, noted('2'), header(2));
     await store.append('one', 3, noted('3'), header(3));
+    await followed(store);
     expect(await contents(disk.second)).toEqual(await contents(disk.first));
   });
 

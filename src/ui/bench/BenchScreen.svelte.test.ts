@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { before, benchOf, fruitWine } from '../../../tests/story/bench.svelte';
 import { Maker } from '../../../tests/story/maker';
 
@@ -18,7 +18,7 @@ describe('an act', () => {
     await heed();
     await press('that is done');
     expect(reports).toEqual([{ type: 'act done', how: 'touch', act: 'pour juice 1' }]);
-    expect(document.activeElement?.textContent).toBe(heading());
+    await vi.waitFor(() => expect(document.activeElement?.textContent).toBe(heading()));
     expect(heading()).not.toBe('Pour the juice into the vessel.');
   });
 

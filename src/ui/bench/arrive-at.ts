@@ -1,12 +1,16 @@
 import type { Attachment } from 'svelte/attachments';
 
 /**
- * Moves the focus to the words of a new act or question, and the page to its top, so that it is read out and seen.
+ * Moves the focus to the words of a new act or question, and the page to its top, so that it is read out and seen. Both wait
+ * for the frame in which the words are drawn: asked for sooner, the page would be laid out twice.
  * Hand in a derived title: it runs again only when the words change, never because a second has passed.
  */
 export const arriveAt =
   (_title: string): Attachment<HTMLElement> =>
   (heading) => {
-    heading.focus({ preventScroll: true });
-    globalThis.scrollTo({ top: 0 });
+    const frame = requestAnimationFrame(() => {
+      heading.focus({ preventScroll: true });
+      globalThis.scrollTo({ top: 0 });
+    });
+    return () => cancelAnimationFrame(frame);
   };

@@ -6,7 +6,7 @@ import { asOf, type Facts } from '../../procedure/facts';
 import { heldUpBy, type HeldUp } from '../../procedure/held-up-by';
 import type { KitSheet } from '../../procedure/kit-sheet';
 import { isPhase, type Place } from '../../procedure/phase';
-import { currentAct } from '../../procedure/plan';
+import { plan } from '../../procedure/plan';
 import type { Act } from '../../procedure/step';
 import type { Formats } from '../../text/formats';
 import { tell, type Text } from '../../text/text';
@@ -59,18 +59,25 @@ export class Bench {
     return this.#props().snapshot.context.sheet;
   }
   get facts(): Facts {
-    return asOf(this.#props().snapshot.context.facts, this.now);
+    return this.#facts;
   }
+  readonly #facts = $derived.by(() => asOf(this.#props().snapshot.context.facts, this.now));
   get place(): Place {
     return placeOf(this.#props().snapshot);
   }
+  /** The acts of this phase, done or not. */
+  get acts(): readonly Act[] {
+    return this.#acts;
+  }
+  readonly #acts = $derived.by(() => (isPhase(this.place) ? plan(this.place, this.sheet, this.facts) : []));
   get act(): Act | undefined {
-    return isPhase(this.place) ? currentAct(this.place, this.sheet, this.facts) : undefined;
+    return this.acts.find(({ done }) => !done);
   }
   /** What asks here, and why its answer is no. */
   get held(): HeldUp | undefined {
-    return heldUpBy(this.place, this.sheet, this.facts);
+    return this.#held;
   }
+  readonly #held = $derived.by(() => heldUpBy(this.place, this.sheet, this.facts));
   get now(): Moment {
     return this.#props().now;
   }

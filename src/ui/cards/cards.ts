@@ -15,6 +15,9 @@ import TemperatureCard from './TemperatureCard.svelte';
 
 type Cards = { [Kind in Act['kind']]: Component<{ act: Extract<Act, { kind: Kind }> }> };
 
+/** Whether a card has nothing to be filled in: it shows an act, and is answered by a word. */
+export const isPlain = ({ kind }: Act): boolean => kind === 'do' || kind === 'add';
+
 /** One card for every kind of act. A wait that is over is answered like anything that was done. */
 export const CARDS: Cards = {
   do: DoCard,

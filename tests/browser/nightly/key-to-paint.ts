@@ -4,47 +4,46 @@ import type { Page } from '@playwright/test';
 const SLOWDOWN = 6;
 
 declare global {
-  /** Milliseconds from each key press to the frame in which another heading was painted. */
-  var painted: number[];
+  /** Milliseconds from the last key press to the frame in which another heading was painted. */
+  var painted: Promise<number>;
 }
 
-/** Times every key press that leads to another heading. Runs in the page, before anything of it. */
-export function timeKeys(): void {
-  globalThis.painted = [];
-  let pressed: number | undefined;
-  let before = '';
+/** Times the next key press, if it leads to another heading. Runs in the page, which must be at rest: nothing in here asks it for a frame. */
+function timeNextKey(): void {
   const heading = () => document.querySelector('h1:not([hidden] *)')?.textContent ?? '';
-  addEventListener(
-    'keydown',
-    () => {
-      pressed = performance.now();
-      before = heading();
-    },
-    true,
-  );
-  new MutationObserver(() => {
-    const since = pressed;
-    if (since === undefined || heading() === '' || heading() === before) return;
-    pressed = undefined;
-    // What is posted in the frame comes to its turn when that frame is painted.
-    requestAnimationFrame(() => {
-      const { port1, port2 } = new MessageChannel();
-      port1.onmessage = () => globalThis.painted.push(performance.now() - since);
-      port2.postMessage(undefined);
+  globalThis.painted = new Promise((resolve) => {
+    let pressed: number | undefined;
+    const before = heading();
+    addEventListener('keydown', () => (pressed ??= performance.now()), { capture: true, once: true });
+    const changes = new MutationObserver(() => {
+      const since = pressed;
+      if (since === undefined || heading() === '' || heading() === before) return;
+      changes.disconnect();
+      // What is posted in the frame comes to its turn when that frame is painted.
+      requestAnimationFrame(() => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = () => resolve(performance.now() - since);
+        port2.postMessage(undefined);
+      });
     });
-  }).observe(document, { subtree: true, childList: true, characterData: true });
+    changes.observe(document, { subtree: true, childList: true, characterData: true });
+  });
 }
+
+/** How long a maker looks at an act, at the least, before the next press. */
+const LOOKED_AT = 600;
 
 /** Presses the main key on a machine that is slow for as long as it takes, and answers how long it took. */
 export async function timedPress(page: Page): Promise<number> {
-  const before = await page.evaluate(() => globalThis.painted.length);
+  await page.waitForTimeout(LOOKED_AT);
+  await page.evaluate(timeNextKey);
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });
   await page.keyboard.press('Space');
-  await page.waitForFunction((length) => globalThis.painted.length > length, before);
+  const painted = await page.evaluate(() => globalThis.painted);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   await session.detach();
-  return page.evaluate(() => globalThis.painted.at(-1)!);
+  return painted;
 }
 
 export function percentile(values: readonly number[], share: number): number {
