@@ -89,6 +89,7 @@ test('a stabiliser is in only after it was read back and a second phrase said so
 test('ears that are turned on leave the guide where it is, and ask for the microphone once', async ({
   page,
 }) => {
+  test.setTimeout(60_000);
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('clean'));
   await expect(bench.pad(/^ready to continue/)).toBeEnabled();
   await bench.heed();

@@ -39,8 +39,9 @@ const BY_HAND = [
   /^pressed: Start a batch/,
   /^pressed: .*Hedge Lantern/,
   /^filled in: .*Hedge Lantern/,
+  /^pressed: begin this batch/,
+  // A field is filled in once it is left.
   /^filled in: What do you call this batch\?/,
-  /^pressed: .*begin this batch/,
   /^pressed: .*listen to me/,
   /^pressed: .*listen to me/,
 ];
