@@ -1,4 +1,5 @@
 import { LONGEST, type Hearing, type Segment } from './ear/decoder';
+import { isWithin, LOOSEST, loosenessOf, type Looseness } from './ear/looseness';
 import { asHeard, type Offer } from './grammar-for';
 import type { NumberAsked } from './number-grammar';
 import { spokenNumber } from './spoken-number';
@@ -9,17 +10,14 @@ export type Said = string | number;
 /** What was said, if anything; `unsure` is to be asked about ("Did you say …?"), never acted on. */
 export type Understood = { sure: Said } | { unsure: Said } | undefined;
 
-/** What a phrase must meet. Times in seconds. */
-type Demands = {
+/** What a phrase must meet: nothing looser than `LOOSEST` is set against decoys at all. Times in seconds. */
+type Demands = Looseness & {
   /** How much better the sounds must fit it than they fit decoys, a tenth of a second. */
   margin: number;
   /** The same, from its first word to its last. */
   inside: number;
   /** The most in which decoys hear words and it hears none: talk around it. */
   leftOver: number;
-  /** The most that its words may stand apart in all, and that may follow the last. */
-  gaps: number;
-  tail: number;
 };
 type Weighed = { sure: Demands; unsure: Demands };
 
@@ -42,11 +40,11 @@ const A_PHRASE: Record<'quiet' | 'noisy', Weighed> = {
 const A_NUMBER: Record<'quiet' | 'noisy', Weighed> = {
   quiet: {
     sure: { margin: 35, inside: 50, leftOver: 0.6, gaps: 0.3, tail: 0.6 },
-    unsure: { margin: 20, inside: 20, leftOver: 0.6, gaps: 0.4, tail: 0.6 },
+    unsure: { margin: 20, inside: 20, leftOver: 0.6, ...LOOSEST },
   },
   noisy: {
-    sure: { margin: 20, inside: 20, leftOver: 0.8, gaps: 0.4, tail: 0.6 },
-    unsure: { margin: 0, inside: 0, leftOver: 0.8, gaps: 0.4, tail: 0.6 },
+    sure: { margin: 20, inside: 20, leftOver: 0.8, ...LOOSEST },
+    unsure: { margin: 0, inside: 0, leftOver: 0.8, ...LOOSEST },
   },
 };
 
@@ -86,13 +84,9 @@ function inFigures(words: string, { lowest, highest }: NumberAsked): number | un
   return number >= lowest && number <= highest ? number : undefined;
 }
 
-function meets(hearing: Hearing, { margin, inside, leftOver, gaps, tail }: Demands): boolean {
-  const { segments, seconds } = hearing;
-  const [first, last] = [segments[0], segments.at(-1)];
-  if (!first || !last || (hearing.margin ?? 0) < margin || (hearing.inside ?? 0) < inside) return false;
-  const spoken = segments.reduce((sum, word) => sum + lengthOf(word), 0);
-  const apart = last.to - first.from - spoken;
-  return apart <= gaps && seconds - last.to <= tail && leftOverBy(hearing) <= leftOver;
+function meets(hearing: Hearing, { margin, inside, leftOver, ...loosest }: Demands): boolean {
+  if ((hearing.margin ?? -Infinity) < margin || (hearing.inside ?? -Infinity) < inside) return false;
+  return isWithin(loosenessOf(hearing), loosest) && leftOverBy(hearing) <= leftOver;
 }
 
 /** How long decoys hear words where the phrase hears none: talk before, after or in the middle of it. */

@@ -9,11 +9,11 @@ import { cut, type Cut } from './cut';
 import type { Quiet, rooms } from './sound';
 
 export type Room = ReturnType<typeof rooms>;
-/** A recording as the listener cut it: what there is to decode, and how long after its end that was clear. */
+/** A recording as the listener cut it: what there is to decode, and when its speech was over. Times in seconds. */
 export type Trial<C extends Clip = Clip> = {
   clip: C;
   cuts: Cut[];
-  late: number;
+  ends: number;
   took: number;
   seconds: number;
 };
@@ -34,8 +34,7 @@ export function trials<C extends Clip>(
   return clips.map((clip, nth) => {
     const { sound, ends } = room.heard(clip, quiet, nth);
     const { cuts, took } = cut(denoiser, sound, wet);
-    const late = (cuts.at(-1)?.over ?? Number.NaN) - ends;
-    return { clip, cuts, late, took, seconds: sound.length / 16_000 };
+    return { clip, cuts, ends, took, seconds: sound.length / 16_000 };
   });
 }
 

@@ -5,8 +5,11 @@ import { listener } from '../../../src/voice/ear/listener';
 /** As a microphone gives them. */
 const CHUNK = DECODED_RATE / 100;
 
-/** What the listener cut out of a stretch of sound, how far it stands out of the noise (dB), and when it was sure. */
-export type Cut = { samples: Int16Array; snr: number; over: number };
+/**
+ * What the listener cut out of a stretch of sound, and how far it stands out of the noise (dB); when it had it decoded,
+ * and when it was sure that it was over.
+ */
+export type Cut = { samples: Int16Array; snr: number; decoded: number; over: number };
 
 const seconds = (): number => process.cpuUsage().user / 1e6;
 
@@ -17,11 +20,11 @@ const seconds = (): number => process.cpuUsage().user / 1e6;
 export function cut(denoiser: Denoiser, sound: Float32Array, wet?: number): { cuts: Cut[]; took: number } {
   const cuts: Cut[] = [];
   let at = 0;
-  let last: Int16Array | undefined;
+  let last: { samples: Int16Array; decoded: number } | undefined;
   const decoder: Decoder = {
     setGrammar: () => undefined,
     decode(samples) {
-      last = samples;
+      last = { samples, decoded: at / DECODED_RATE };
       return undefined;
     },
   };
@@ -29,7 +32,7 @@ export function cut(denoiser: Denoiser, sound: Float32Array, wet?: number): { cu
     ...{ rate: DECODED_RATE, denoiser, decoder },
     tell(news) {
       if (news.type !== 'heard') return;
-      if (last) cuts.push({ samples: last, snr: news.snr, over: at / DECODED_RATE });
+      if (last) cuts.push({ ...last, snr: news.snr, over: at / DECODED_RATE });
       last = undefined;
     },
     ...(wet === undefined ? {} : { wet }),

@@ -30,7 +30,11 @@ function results<C extends Clip>(ear: Ear, way: typeof PLAIN, all: readonly Aske
       mine.map(({ understood }) => understood),
       isRight,
     );
-    return { clip: trial.clip, outcome, late: trial.late, decoding: mine.at(-1)?.took ?? 0 };
+    const last = trial.cuts.at(-1);
+    const decoding = mine.at(-1)?.took ?? 0;
+    // It is decoded while we wait whether more comes.
+    const late = last ? Math.max(last.over, last.decoded + decoding) - trial.ends : Number.NaN;
+    return { clip: trial.clip, outcome, late, decoding };
   });
 }
 
