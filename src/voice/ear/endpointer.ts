@@ -85,56 +85,75 @@ type Going = {
 /** Finds where an utterance begins and ends. One that grows too long is ended, and none begins until it is quiet. */
 export function endpointer(settings: Endpointing = ENDPOINTING): Endpointer {
   const loudnessOf = smoothed(settings.smooth);
-  let lately: { isSpeech: boolean; loudness: number }[] = [];
+  const start = beginning(settings);
   let going: Going | undefined;
-  let waitsForQuiet = false;
-  const reset = () => {
-    lately = [];
-    going = undefined;
-    waitsForQuiet = false;
-  };
-
   const begin = (frame: Frame, loudness: number): Turn => {
-    const { sustained, of, startsAt, aboveFloor, faintest } = settings;
-    const standsOut = frame.floor === undefined || loudness > frame.floor + aboveFloor;
-    const isSpeech = frame.speech >= startsAt && standsOut && frame.cleanLevel > faintest;
-    lately = [...lately, { isSpeech, loudness }].slice(-of);
-    const spoken = lately.filter((each) => each.isSpeech).length;
-    if (waitsForQuiet) waitsForQuiet = lately.length < of || spoken > 0;
-    if (waitsForQuiet || spoken < sustained) return { turn: 'quiet' };
-    const past = lately.length - lately.findIndex((each) => each.isSpeech);
-    const louds = lately.slice(-past).map((each) => each.loudness);
-    const [frames, peak, loudest] = [past, frame.cleanLevel, Math.max(...louds)];
-    going = { frames, spoken, hung: 0, peak, loudest, loudness: louds };
-    lately = [];
-    return { turn: 'begun', past };
+    going = start.next(frame, loudness);
+    return going ? { turn: 'begun', past: going.frames } : { turn: 'quiet' };
   };
-
   const goOn = (so: Going, frame: Frame, loudness: number): Turn => {
-    const { staysAt, belowPeak, hang, pause, longest, shortest } = settings;
-    so.peak = Math.max(so.peak, frame.cleanLevel);
-    so.loudest = Math.max(so.loudest, loudness);
-    so.loudness.push(loudness);
-    const faintest = faintestOf(so, frame, settings);
-    const isTheirs = loudness > faintest && frame.cleanLevel > so.peak - belowPeak;
-    const isSpeech = frame.speech >= staysAt && isTheirs;
-    so.frames += 1;
-    so.spoken += isSpeech ? 1 : 0;
-    so.hung = isSpeech ? 0 : so.hung + 1;
-    const isLong = so.spoken >= shortest;
-    const lead = () => leadOf(so.loudness, faintest, settings.run);
-    if (so.hung < hang && so.frames < longest)
-      return isLong && so.hung === pause ? { turn: 'pausing', lead: lead() } : { turn: 'going on' };
+    const turn = follow(so, frame, loudness, settings);
+    if (turn.turn !== 'over' && turn.turn !== 'nothing') return turn;
     going = undefined;
-    waitsForQuiet = so.frames >= longest;
-    return isLong ? { turn: 'over', hung: so.hung, lead: lead() } : { turn: 'nothing' };
+    if (so.frames >= settings.longest) start.waitForQuiet();
+    return turn;
   };
+  return {
+    reset() {
+      going = undefined;
+      start.reset();
+    },
+    next(frame) {
+      const loudness = loudnessOf(frame.level);
+      return going ? goOn(going, frame, loudness) : begin(frame, loudness);
+    },
+  };
+}
 
-  const next = (frame: Frame): Turn => {
-    const loudness = loudnessOf(frame.level);
-    return going ? goOn(going, frame, loudness) : begin(frame, loudness);
+/** Waits for the beginning of an utterance: speech that is sustained, once it has been quiet where that is waited for. */
+function beginning({ sustained, of, startsAt, aboveFloor, faintest }: Endpointing) {
+  let lately: { isSpeech: boolean; loudness: number }[] = [];
+  let waitsForQuiet = false;
+  const goingSince = (peak: number): Going => {
+    const loudness = lately.slice(lately.findIndex(({ isSpeech }) => isSpeech)).map((each) => each.loudness);
+    const spoken = lately.filter(({ isSpeech }) => isSpeech).length;
+    lately = [];
+    return { frames: loudness.length, spoken, hung: 0, peak, loudest: Math.max(...loudness), loudness };
   };
-  return { reset, next };
+  return {
+    next(frame: Frame, loudness: number): Going | undefined {
+      const standsOut = frame.floor === undefined || loudness > frame.floor + aboveFloor;
+      const isSpeech = frame.speech >= startsAt && standsOut && frame.cleanLevel > faintest;
+      lately = [...lately, { isSpeech, loudness }].slice(-of);
+      const spoken = lately.filter((each) => each.isSpeech).length;
+      if (waitsForQuiet) waitsForQuiet = lately.length < of || spoken > 0;
+      return waitsForQuiet || spoken < sustained ? undefined : goingSince(frame.cleanLevel);
+    },
+    waitForQuiet: () => (waitsForQuiet = true),
+    reset() {
+      lately = [];
+      waitsForQuiet = false;
+    },
+  };
+}
+
+/** What the next frame does to an utterance that is going on. */
+function follow(so: Going, frame: Frame, loudness: number, settings: Endpointing): Turn {
+  const { staysAt, belowPeak, hang, pause, longest, shortest, run } = settings;
+  so.peak = Math.max(so.peak, frame.cleanLevel);
+  so.loudest = Math.max(so.loudest, loudness);
+  so.loudness.push(loudness);
+  const faintest = faintestOf(so, frame, settings);
+  const isTheirs = loudness > faintest && frame.cleanLevel > so.peak - belowPeak;
+  const isSpeech = frame.speech >= staysAt && isTheirs;
+  so.frames += 1;
+  so.spoken += isSpeech ? 1 : 0;
+  so.hung = isSpeech ? 0 : so.hung + 1;
+  const isLong = so.spoken >= shortest;
+  const lead = () => leadOf(so.loudness, faintest, run);
+  if (so.hung < hang && so.frames < longest)
+    return isLong && so.hung === pause ? { turn: 'pausing', lead: lead() } : { turn: 'going on' };
+  return isLong ? { turn: 'over', hung: so.hung, lead: lead() } : { turn: 'nothing' };
 }
 
 /** How loud the maker's speech is at least, as it comes in. */

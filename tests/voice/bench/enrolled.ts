@@ -91,7 +91,7 @@ function ofSpeaker(ear: Ear, room: Room, mine: readonly Clip[], every: number): 
       const offer = offerWith(clip.command, true, nth);
       if (!offer) return;
       listenFor(ear, offer);
-      const isRight = isOf(clip.command as Command);
+      const isRight = isOf(clip.command);
       const heard = cuts.map((cut) => heardIn(ear, cut, offer, taught));
       const alone = outcomeOf(
         heard.map(({ understood }) => understood),
