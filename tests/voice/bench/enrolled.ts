@@ -1,4 +1,3 @@
-import type { Command } from '../../../src/voice/commands';
 import { DECOYS } from '../../../src/voice/decoys';
 import type { Hearing } from '../../../src/voice/ear/decoder';
 import { asHeard, grammarAgainst, grammarFor, type Offer } from '../../../src/voice/grammar-for';
