@@ -48,8 +48,8 @@ const A_NUMBER: Record<'quiet' | 'noisy', Weighed> = {
   },
 };
 
-/** Seconds. In the ending of "thirty" the engine likes to find an eight as well, shorter than anybody says it. */
-const SHORTEST: Readonly<Record<string, number>> = { eight: 0.165, two: 0.1 };
+/** Seconds. In the ending of "thirty" the engine likes to find an eight as well, shorter than almost anybody says it. */
+const SHORTEST: Readonly<Record<string, number>> = { eight: 0.125, two: 0.1 };
 
 /** Weighs what the engine found: whatever is said, it finds the phrase that fits best. `snr` in dB. */
 export function hearingOf(hearing: Hearing | undefined, offer: Offer, snr: number): Understood {
