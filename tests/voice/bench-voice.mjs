@@ -2,6 +2,7 @@ import '../tools/node-version.mjs';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { format, resolveConfig } from 'prettier';
 import { runnerImport } from 'vite';
 import { installPackages } from '../tools/install.mjs';
 import { run } from '../tools/run.mjs';
@@ -53,6 +54,12 @@ ${cpus()[0]?.model ?? 'one processor'}, ear pack ${sha256.slice(0, 12)}.
 `;
 }
 
+/** @param {string} file @param {string} report */
+async function keep(file, report) {
+  const text = `${head()}\n${report}`;
+  writeFileSync(file, await format(text, { ...(await resolveConfig(file)), filepath: file }));
+}
+
 if (!(await installPackages())) process.exit(1);
 if (!existsSync('tests/voice/corpus/rendered/clips.json')) {
   console.error('There is nothing to hear yet. Run "npm run voice:corpus" first.');
@@ -63,12 +70,12 @@ if (args.includes('--enrolled')) {
   const { enrolled, enrolledReport } = await load('/tests/voice/bench/enrolled.ts');
   const report = enrolledReport(await enrolled(set, Number(after('--every') ?? 3)));
   console.log(report);
-  if (set === 'test') writeFileSync('tests/voice/enrolled.md', `${head()}\n${report}`);
+  if (set === 'test') await keep('tests/voice/enrolled.md', report);
 } else if (into) writeFileSync(into, JSON.stringify(await part(Number(after('--part')))));
 else {
   const { together } = await load('/tests/voice/bench/measured.ts');
   const { results } = await load('/tests/voice/bench/results.ts');
   const report = results(together(await allParts()), set);
   console.log(report);
-  if (set === 'test') writeFileSync('tests/voice/results.md', `${head()}\n${report}`);
+  if (set === 'test') await keep('tests/voice/results.md', report);
 }

@@ -8,7 +8,10 @@ import type { Attachment } from 'svelte/attachments';
 export const arriveAt =
   (_title: string): Attachment<HTMLElement> =>
   (heading) => {
+    const before = document.activeElement;
     const frame = requestAnimationFrame(() => {
+      // Whoever went somewhere else in the meantime stays there.
+      if (![before, document.body].includes(document.activeElement)) return;
       heading.focus({ preventScroll: true });
       globalThis.scrollTo({ top: 0 });
     });
