@@ -1,5 +1,6 @@
 import { LONGEST, type Hearing, type Segment } from './ear/decoder';
 import { isWithin, LOOSEST, loosenessOf, type Looseness } from './ear/looseness';
+import { lengthOf, overlapOf } from './ear/spans';
 import { asHeard, type Offer } from './grammar-for';
 import type { NumberAsked } from './number-grammar';
 import { spokenNumber } from './spoken-number';
@@ -70,7 +71,7 @@ function saidIn(hearing: Hearing, { phrases, numbers }: Offer): Said | undefined
 
 /** The words but for those that were over too soon to have been said. */
 function wordsSaid({ words, segments }: Hearing): string {
-  const isSaid = ({ word, from, to }: Segment) => to - from >= (SHORTEST[word] ?? 0);
+  const isSaid = (segment: Segment) => lengthOf(segment) >= (SHORTEST[segment.word] ?? 0);
   if (segments.every(isSaid)) return words;
   return segments
     .filter(isSaid)
@@ -93,10 +94,5 @@ function meets(hearing: Hearing, { margin, inside, leftOver, ...loosest }: Deman
 const leftOverBy = ({ segments, against = [] }: Hearing): number =>
   against.reduce((sum, word) => sum + lengthOf(word) - sharedWith(word, segments), 0);
 
-const lengthOf = ({ from, to }: Segment): number => to - from;
-
 const sharedWith = (word: Segment, segments: readonly Segment[]): number =>
-  segments.reduce(
-    (sum, { from, to }) => sum + Math.max(0, Math.min(to, word.to) - Math.max(from, word.from)),
-    0,
-  );
+  segments.reduce((sum, segment) => sum + overlapOf(word, segment), 0);

@@ -48,7 +48,8 @@ function head() {
   const { sha256 } = JSON.parse(readFileSync('src/voice/ear/engine/pack.json', 'utf8'));
   return `# How well the ears hear
 
-Synthetic voices only, of speakers that nothing was tuned on; no person was heard. Written by
+Synthetic voices only, of speakers that nothing was tuned on, but for how short an "eight" may be, on rms; no person was
+heard. Written by
 \`npm run bench:voice -- ${args.join(' ')}\` on ${new Date().toISOString().slice(0, 10)}: Node ${process.version},
 ${cpus()[0]?.model ?? 'one processor'}, ear pack ${sha256.slice(0, 12)}.
 `;

@@ -1,4 +1,6 @@
-import type { Segment } from './decoder';
+import { lengthOf, spanOf, type Span } from './spans';
+
+type Utterance = { segments: readonly Span[]; seconds: number };
 
 /** How loosely words stand in an utterance, in seconds. */
 export type Looseness = {
@@ -12,17 +14,11 @@ export type Looseness = {
 export const LOOSEST: Looseness = { gaps: 0.4, tail: 0.6 };
 
 /** Nothing where there are no words. */
-export function loosenessOf({
-  segments,
-  seconds,
-}: {
-  segments: readonly Segment[];
-  seconds: number;
-}): Looseness | undefined {
-  const [first, last] = [segments[0], segments.at(-1)];
-  if (!first || !last) return undefined;
-  const spoken = segments.reduce((sum, { from, to }) => sum + to - from, 0);
-  return { gaps: last.to - first.from - spoken, tail: seconds - last.to };
+export function loosenessOf({ segments, seconds }: Utterance): Looseness | undefined {
+  const span = spanOf(segments);
+  if (!span) return undefined;
+  const spoken = segments.reduce((sum, word) => sum + lengthOf(word), 0);
+  return { gaps: lengthOf(span) - spoken, tail: seconds - span.to };
 }
 
 export const isWithin = (looseness: Looseness | undefined, { gaps, tail }: Looseness): boolean =>

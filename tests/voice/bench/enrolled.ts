@@ -1,15 +1,25 @@
-import { DECOYS } from '../../../src/voice/decoys';
 import type { Hearing } from '../../../src/voice/ear/decoder';
-import { asHeard, grammarAgainst, grammarFor, type Offer } from '../../../src/voice/grammar-for';
-import { hearingOf, type Understood } from '../../../src/voice/hearing-of';
+import { asHeard, type Offer } from '../../../src/voice/grammar-for';
+import type { Understood } from '../../../src/voice/hearing-of';
 import type { Clip } from '../corpus/clip';
 import { SPEAKERS, type Speaker } from '../corpus/speakers';
 import { openEar, type Ear } from '../hear';
-import { everything, isCommand, isOf, offerWith, someOffer, trials, type Room } from './commands';
+import {
+  isCommand,
+  isOf,
+  offerWith,
+  someOffer,
+  trials,
+  type CommandClip,
+  type Room,
+  type Trial,
+} from './commands';
 import type { Cut } from './cut';
+import { AS_THE_APP } from './hearings';
+import { every } from './measured';
 import { table } from './report';
-import { corpus, rooms, type Quiet } from './sound';
-import { outcomeOf, percent, tally, type Outcome } from './tally';
+import { corpus, named, rooms, type Quiet } from './sound';
+import { outcomeOf, percent, quantile, tally, type Outcome } from './tally';
 import { distance, templateOf, type Template } from './templates';
 
 /**
@@ -26,15 +36,11 @@ const FITS = 46;
 const CLEARER = 1.08;
 const LEVELS: readonly Quiet[] = ['clean', 15, 10];
 
-function listenFor({ decoder }: Ear, offer: Offer): void {
-  decoder.setGrammar(grammarFor(offer), grammarAgainst(offer, everything.phrases, DECOYS));
-}
-
 /** A speaker's own way of saying each phrase; one that is not found in its own recording is not learnt. */
 function taughtBy(ear: Ear, room: Room, slow: readonly Clip[]): Taught {
   const taught = new Map<string, Template>();
   for (const { clip, cuts } of trials(ear, room, slow, 'clean')) {
-    listenFor(ear, { phrases: [clip.text] });
+    AS_THE_APP.load(ear, { phrases: [clip.text] });
     const samples = cuts[0]?.samples;
     const hearing = samples && ear.decoder.decode(samples);
     const template = hearing && templateOf(ear.decoder, samples, hearing);
@@ -52,10 +58,13 @@ function opinionOf(ear: Ear, { samples }: Cut, hearing: Hearing, taught: Taught)
   return nearest && { ...nearest, next: next?.distance ?? Infinity };
 }
 
-function heardIn(ear: Ear, cut: Cut, offer: Offer, taught: Taught): Heard {
-  const hearing = ear.decoder.decode(cut.samples);
-  const opinion = hearing && opinionOf(ear, cut, hearing, taught);
-  return { hearing, understood: hearingOf(hearing, offer, cut.snr), opinion };
+function heardIn(ear: Ear, cuts: readonly Cut[], offer: Offer, taught: Taught): Heard[] {
+  AS_THE_APP.load(ear, offer);
+  return cuts.map((cut) => {
+    const hearing = ear.decoder.decode(cut.samples);
+    const opinion = hearing && opinionOf(ear, cut, hearing, taught);
+    return { hearing, understood: AS_THE_APP.understand(hearing, offer, cut.snr), opinion };
+  });
 }
 
 /** The second opinion may refuse what was sure, and make sure what was not. */
@@ -71,55 +80,56 @@ function weighed({ hearing, understood, opinion }: Heard, offer: Offer): Underst
 }
 
 export type Enrolled = {
-  phrases: { quiet: Quiet; alone: Outcome; together: Outcome }[];
+  phrases: { quiet: Quiet; alone: Outcome; together: Outcome; distances: number[] }[];
   talk: { alone: boolean; together: boolean }[];
-  /** How far phrases that were heard rightly lie from their templates. */
-  distances: number[];
 };
+
+/** What came of a phrase, and how far it lies from its template where it was heard rightly. */
+function phrase(ear: Ear, { clip, cuts }: Trial<CommandClip>, offer: Offer, taught: Taught) {
+  const heard = heardIn(ear, cuts, offer, taught);
+  const outcome = (understood: readonly Understood[]) => outcomeOf(understood, isOf(clip.command));
+  const alone = outcome(heard.map(({ understood }) => understood));
+  const together = outcome(heard.map((each) => weighed(each, offer)));
+  const opinion = heard[0]?.opinion;
+  const isNearest = alone === 'right' && opinion?.phrase === asHeard(clip.text);
+  return { alone, together, distances: isNearest ? [opinion.distance] : [] };
+}
 
 const acts = (understood: Understood): boolean => understood !== undefined && 'sure' in understood;
 
-function ofSpeaker(ear: Ear, room: Room, mine: readonly Clip[], every: number): Enrolled {
-  const slow = mine.filter((clip) => isCommand(clip) && clip.slow);
-  const taught = taughtBy(ear, room, slow);
-  const all: Enrolled = { phrases: [], talk: [], distances: [] };
-  const asked = mine.filter(isCommand).filter(({ slow }) => !slow);
-  LEVELS.forEach((quiet, level) => {
-    const some = asked.filter((_, nth) => nth % every === level % every);
-    trials(ear, room, some, quiet).forEach(({ clip, cuts }, nth) => {
-      const offer = offerWith(clip.command, true, nth);
-      if (!offer) return;
-      listenFor(ear, offer);
-      const isRight = isOf(clip.command);
-      const heard = cuts.map((cut) => heardIn(ear, cut, offer, taught));
-      const alone = outcomeOf(
-        heard.map(({ understood }) => understood),
-        isRight,
-      );
-      const together = outcomeOf(
-        heard.map((each) => weighed(each, offer)),
-        isRight,
-      );
-      all.phrases.push({ quiet, alone, together });
-      if (alone === 'right' && heard[0]?.opinion?.phrase === asHeard(clip.text))
-        all.distances.push(heard[0].opinion.distance);
-    });
-  });
-  const talk = mine.filter(({ kind }) => kind === 'talk').filter((_, nth) => nth % every === 0);
-  trials(ear, room, talk, 'clean').forEach(({ cuts }, nth) => {
-    const offer = someOffer(nth);
-    listenFor(ear, offer);
-    const heard = cuts.map((cut) => heardIn(ear, cut, offer, taught));
-    all.talk.push({
-      alone: heard.some(({ understood }) => acts(understood)),
-      together: heard.some((each) => acts(weighed(each, offer))),
-    });
-  });
-  return all;
+function ofSpeaker(ear: Ear, room: Room, mine: readonly Clip[], step: number): Enrolled {
+  const commands = mine.filter(isCommand);
+  const taught = taughtBy(
+    ear,
+    room,
+    commands.filter(({ slow }) => slow),
+  );
+  const asked = commands.filter(({ slow }) => !slow);
+  const phrases = LEVELS.flatMap((quiet, level) =>
+    trials(ear, room, every(asked, step, level), quiet).flatMap((trial, nth) => {
+      const offer = offerWith(trial.clip.command, true, nth);
+      return offer ? [{ quiet, ...phrase(ear, trial, offer, taught) }] : [];
+    }),
+  );
+  const talk = every(
+    mine.filter(({ kind }) => kind === 'talk'),
+    step,
+  );
+  return {
+    phrases,
+    talk: trials(ear, room, talk, 'clean').map(({ cuts }, nth) => {
+      const offer = someOffer(nth);
+      const heard = heardIn(ear, cuts, offer, taught);
+      return {
+        alone: heard.some(({ understood }) => acts(understood)),
+        together: heard.some((each) => acts(weighed(each, offer))),
+      };
+    }),
+  };
 }
 
-/** Each speaker taught by their own slow recordings: with and without. `every`: each so manieth phrase. */
-export async function enrolled(set: Speaker['set'], every: number): Promise<Enrolled> {
+/** Each speaker taught by their own slow recordings: with and without. `step`: each so manieth phrase. */
+export async function enrolled(set: Speaker['set'], step: number): Promise<Enrolled> {
   const ear = await openEar();
   const clips = corpus(set);
   const room = rooms(clips);
@@ -128,30 +138,27 @@ export async function enrolled(set: Speaker['set'], every: number): Promise<Enro
       ear,
       room,
       clips.filter(({ speaker }) => speaker === id),
-      every,
+      step,
     ),
   );
   return {
     phrases: parts.flatMap(({ phrases }) => phrases),
     talk: parts.flatMap(({ talk }) => talk),
-    distances: parts.flatMap(({ distances }) => distances),
   };
 }
 
 /** The report of it, as Markdown. */
-export function enrolledReport({ phrases, talk, distances }: Enrolled): string {
-  const sorted = [...distances].sort((one, other) => one - other);
-  const at = (share: number) => (sorted[Math.floor(share * (sorted.length - 1))] ?? Number.NaN).toFixed(2);
+export function enrolledReport({ phrases, talk }: Enrolled): string {
+  const distances = phrases.flatMap((each) => each.distances);
+  const at = (share: number) => quantile(distances, share).toFixed(2);
   const rows = LEVELS.map((quiet) => {
     const mine = phrases.filter((each) => each.quiet === quiet);
-    const [alone, together] = [mine.map((each) => each.alone), mine.map((each) => each.together)].map(tally);
-    const name = quiet === 'clean' ? 'clean' : `${String(quiet)} dB`;
-    return [
-      name,
-      ...[alone, together].flatMap((all) =>
-        all ? [percent(all.right, all.all), percent(all.wrong, all.all)] : [],
-      ),
-    ];
+    const shares = (outcomes: readonly Outcome[]) => {
+      const { all, right, wrong } = tally(outcomes);
+      return [percent(right, all), percent(wrong, all)];
+    };
+    const [alone, together] = [mine.map((each) => each.alone), mine.map((each) => each.together)];
+    return [named(quiet), ...shares(alone), ...shares(together)];
   });
   const count = (which: 'alone' | 'together') => String(talk.filter((each) => each[which]).length);
   return [

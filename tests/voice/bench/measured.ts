@@ -27,7 +27,8 @@ export type Measured = {
 
 export const QUIETS: readonly Quiet[] = ['clean', 20, 15, 10];
 
-const every = <T>(all: readonly T[], nth: number, from = 0): T[] =>
+/** Each n-th, beginning with one of the first. */
+export const every = <T>(all: readonly T[], nth: number, from = 0): T[] =>
   all.filter((_, at) => at % nth === from % nth);
 
 function speakersOf(set: Speaker['set'], { nth, of }: Part): Set<string> {

@@ -2,7 +2,7 @@ import { SPEAKERS, type Making, type Speaker } from '../corpus/speakers';
 import type { Result } from './measure';
 import type { AtQuiet, Measured } from './measured';
 import { CELLS, cells, latency, table, TALK_CELLS, talkCells } from './report';
-import { speakerOf, type Quiet } from './sound';
+import { named, speakerOf } from './sound';
 import { percent, tally } from './tally';
 
 const MAKINGS: Record<Making, string> = {
@@ -16,8 +16,6 @@ const TALK: Record<keyof Measured['talk'], string> = {
   kitchen: 'kitchen talk, chosen for sounding like commands',
   plain: 'the same, the engine by itself',
 };
-
-const named = (quiet: Quiet): string => (quiet === 'clean' ? 'clean' : `${String(quiet)} dB`);
 
 /** A table with a row for each level of noise and kind of voice. */
 function byNoise(all: readonly AtQuiet[]): string {

@@ -11,6 +11,8 @@ import { readWav } from '../wav';
 /** Decibels from the speech down to the noise; none for a quiet room. */
 export type Quiet = 'clean' | 20 | 15 | 10;
 
+export const named = (quiet: Quiet): string => (quiet === 'clean' ? 'clean' : `${String(quiet)} dB`);
+
 /** The room is heard a while before anybody speaks in it, as it is in the app. */
 const BEFORE = 1.2;
 const AFTER = 0.9;

@@ -1,11 +1,11 @@
-import type { Hearing } from '../../../src/voice/ear/decoder';
+import { DECODED_RATE, type Hearing } from '../../../src/voice/ear/decoder';
 import type { PocketSphinx } from '../../../src/voice/ear/pocketsphinx';
+import { spanOf } from '../../../src/voice/ear/spans';
 
 /** A phrase as one speaker says it: a row of numbers each hundredth of a second, loudness left out, its mean taken away. */
 export type Template = readonly Float32Array[];
 
 const FRAMES_A_SECOND = 100;
-const DECODED_RATE = 16_000;
 
 /** The words of a hearing as a template. */
 export function templateOf(
@@ -13,12 +13,10 @@ export function templateOf(
   samples: Int16Array,
   { segments }: Hearing,
 ): Template | undefined {
-  const [first, last] = [segments[0], segments.at(-1)];
-  if (!first || !last) return undefined;
-  const from = Math.round(first.from * DECODED_RATE);
-  const rows = features(samples.slice(from, Math.round(last.to * DECODED_RATE))).map((row) =>
-    row.subarray(1),
-  );
+  const span = spanOf(segments);
+  if (!span) return undefined;
+  const [from, to] = [span.from, span.to].map((at) => Math.round(at * DECODED_RATE));
+  const rows = features(samples.slice(from, to)).map((row) => row.subarray(1));
   const size = rows[0]?.length ?? 0;
   if (rows.length < FRAMES_A_SECOND / 5) return undefined;
   const mean = Float32Array.from(
