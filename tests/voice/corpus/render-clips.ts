@@ -38,7 +38,7 @@ const NOTICE = `# Where these sounds are from
 
 The \`.flac\` files were spoken by Debian's flite with its voice \`rms\`, made from recordings of the CMU ARCTIC set, and
 brought to 16 kHz by sox; \`npm run voice:clips\` renders them anew. Nothing is tuned on that voice, but
-for how short an "eight" may be (`hearing-of.ts`). Each is named by what
+for how short an "eight" may be (\`hearing-of.ts\`). Each is named by what
 is said in it. The \`.wav\` files were spoken by flite's voice \`slt\`, of the same set.
 
 Flite and these voices are under the licence below (\`/usr/share/doc/flite/copyright\` in Debian's package: all files of
