@@ -1,7 +1,8 @@
 import { parseGravity } from '../domain/gravity';
 import { parseCount, MOST_COUNTED } from '../domain/parse-count';
 import type { Result } from '../domain/result';
-import { HIGHEST_CELSIUS, LOWEST_CELSIUS, onScale, parseTemperature } from '../domain/temperature';
+import { HIGHEST_CELSIUS, onScale, parseTemperature } from '../domain/temperature';
+import type { Celsius } from '../domain/unit';
 import { inUnit, parseVolume } from '../domain/volume';
 import { litresAsked, type LitresOf } from '../procedure/litres-asked';
 import type { Formats } from '../text/formats';
@@ -22,9 +23,12 @@ function gravity(of: keyof typeof PLAUSIBLE): Asking {
   return { kind: 'gravity', lowest: lowest / 1000, highest: highest / 1000, parse: parseGravity };
 }
 
+/** Colder than any wine at work. Heard only by half, "twenty" is two: what is colder still is typed. */
+const COLDEST_HEARD = 10 as Celsius;
+
 const temperature = (_: Situation, { temperature: scale }: Units): Asking => ({
   kind: 'temperature',
-  lowest: onScale(LOWEST_CELSIUS, scale),
+  lowest: onScale(COLDEST_HEARD, scale),
   highest: onScale(HIGHEST_CELSIUS, scale),
   parse: (given) => parseTemperature(given, scale),
 });
