@@ -1,6 +1,7 @@
 import { HOUR, type Moment } from '../domain/calendar';
 import type { Judged } from '../domain/judgement';
 import { asOf, type Facts } from '../procedure/facts';
+import { gravityAsked } from '../procedure/gravity-asked';
 import { judge } from '../procedure/judge';
 import type { KitSheet } from '../procedure/kit-sheet';
 import { isGate, isPhase, type Gate, type Place } from '../procedure/phase';
@@ -33,6 +34,7 @@ export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Words):
     ...at,
     ...(isGate(place) ? atGate(place, sheet, facts) : {}),
     ...(frame ? { frame } : {}),
+    plausible: gravityAsked(at.now?.act.step, sheet, facts),
     wrappers: wrappersDue(sheet, facts).map(({ printed }) => printed),
     sachets: sheet.sachets,
     resumed: last.entries > 0,
