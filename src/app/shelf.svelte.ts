@@ -5,7 +5,7 @@ import type { BatchHeader } from '../workflow/batch-header';
 import type { JournalPorts } from '../workflow/journal';
 import { orProblem } from '../workflow/or-problem';
 import { fetchJournal, openJournal } from './open-journal';
-import { wholeText } from './whole-text';
+import { wholeText } from './texts';
 
 /** All batches of this device as they stand. Each is read to its end, so that one that cannot be is found here. */
 export class Shelf {

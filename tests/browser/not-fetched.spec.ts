@@ -1,3 +1,5 @@
+import { en } from '../../src/text/en';
+import { BenchPage } from './bench';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 
@@ -34,6 +36,47 @@ test.describe('where the network goes before the words of the batches have come'
     await expect(page.getByRole('article')).toContainText('Shelf two');
     await expect(page.getByText(REFUSED)).toHaveCount(0);
   });
+});
+
+test('where the network goes with the first act, what was answered is kept, and the next act opens when it is back', async ({
+  page,
+}) => {
+  const { notHere } = en.bench;
+  await page.route(/\/assets\/(en|later-parts)-(?!bench)/, (route) => route.abort());
+  await page.goto('/');
+  const bench = new BenchPage(page);
+  await bench.begin(/Hedge Lantern/, 'Shelf two');
+  await bench.heed();
+  await bench.press(/^that is done/);
+  await bench.press(/^yes it is/);
+  await expect(bench.heading).toHaveText(notHere.title);
+  await expect(page.getByText(notHere.notFetched).first()).toBeVisible();
+  await bench.press(notHere.again);
+  await expect(bench.heading).toHaveText(notHere.title);
+  await page.unroute(/\/assets\/(en|later-parts)-(?!bench)/);
+  await bench.press(notHere.again);
+  await expect(bench.heading).toHaveText(/hydrometer/);
+  await expect(bench.heading).toBeFocused();
+  await page.reload();
+  await expect(bench.heading).toHaveText(/hydrometer/);
+});
+
+test('a batch under way whose bench did not come says so, and opens when it is asked for again', async ({
+  page,
+}) => {
+  await broughtIn(page, makerOf('hedge-lantern').goTo('ferment'));
+  await page.goto('/#/help');
+  await page.route(/\/assets\/later-parts-/, (route) => route.abort());
+  await page.reload();
+  const { hash } = new URL(page.url());
+  expect(hash).toBe('#/help');
+  await page.goto('/#/');
+  await page.getByRole('article').getByRole('link').first().click();
+  await expect(page.getByText(REFUSED)).toBeVisible();
+  await page.unroute(/\/assets\/later-parts-/);
+  await page.goto('/#/');
+  await page.getByRole('article').getByRole('link').first().click();
+  await expect(page.getByRole('group', { name: en.bench.pressLabel })).toBeVisible();
 });
 
 test('a file that cannot be read for want of the network is not taken, and that is said', async ({

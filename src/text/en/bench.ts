@@ -3,7 +3,7 @@ import type { Allergen } from '../../procedure/kit-sheet';
 import type { Place } from '../../procedure/phase';
 import { cards } from './bench-cards';
 import { gate, ways } from './bench-gate';
-import { drawing } from './drawing';
+import { otherWays } from './other-ways';
 
 /** Pads that only the screen has. The others show the guide's phrases. */
 const pads = {
@@ -47,7 +47,7 @@ const meanwhile: Partial<Record<Place, string>> = {
   rest: 'Keep the bottles cool, dark and still. If a closure rises, say so here at once.',
 };
 
-/** Every word of the screens that lead through a batch. */
+/** The words of the screens that lead through a batch. */
 export const bench = {
   pads,
   contents,
@@ -61,8 +61,8 @@ export const bench = {
     edge: (nth: number, of: number) => `Stage ${nth} of ${of}`,
     gate: 'gate',
   },
-  nav: { label: 'Leave this act', home: 'all batches', journal: 'journal' },
-  otherWays: 'Other ways',
+  nav: { label: 'Leave this act', home: 'all batches', journal: 'journal', labels: 'labels' },
+  otherWays,
   pressLabel: 'What you can say or press',
 
   careful: 'Before you start',
@@ -75,6 +75,15 @@ export const bench = {
   answerThis: 'Answer this one too, then go on.',
   yes: 'Yes',
   no: 'No',
+
+  notHere: {
+    onItsWay: 'This page is on its way.',
+    wait: 'It opens by itself as soon as it has come over the network.',
+    title: 'This page has not come.',
+    notFetched:
+      'It could not be fetched: the network is gone, or too weak. All that you recorded is kept. Look to the network, then try again.',
+    again: 'try again',
+  },
 
   waiting: {
     title: (when: string) => `Next, ${when}`,
@@ -111,6 +120,4 @@ export const bench = {
     end: 'end this batch',
     ended: 'This batch has come to its end.',
   },
-
-  drawing,
 };
