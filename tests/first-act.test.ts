@@ -39,8 +39,11 @@ function loadedWith(roots: readonly string[]): Set<string> {
 
 const first = loadedWith(ROOTS);
 const rest = loadedWith(['src/ui/bench/later-parts.ts', 'src/text/en.ts']);
+/** Whether it reads `whole` of a bench, on the spot or taken apart. */
 const needsTheRest = (path: string) =>
-  /\bbench\.whole\b|\bwhole\b.*\$derived\(bench\)/.test(readFileSync(path, 'utf8'));
+  /\bbench\.whole\b|\{[^{}]*\bwhole\b[^{}]*\}(: Bench\b| = \$derived\(bench\))/.test(
+    readFileSync(path, 'utf8'),
+  );
 
 describe('until the first act of a batch', () => {
   test('nothing is fetched that only the rest of the bench shows or says', () =>

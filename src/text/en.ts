@@ -1,5 +1,6 @@
 import { enBench } from './en-bench';
 import { away } from './en/away';
+import { benchLater } from './en/bench-later';
 import { cautions } from './en/cautions';
 import { coach } from './en/coach';
 import { consequence } from './en/consequence';
@@ -20,6 +21,7 @@ import { whatHappened } from './en/what-happened';
 /** All English: the first language, and the shape of all others. */
 export const en = {
   ...enBench,
+  bench: { ...enBench.bench, ...benchLater },
   screens,
   tonight,
   cautions,
