@@ -43,6 +43,19 @@ const denoiserFromPack: Plugin = {
   },
 };
 
+/**
+ * What comes in one script and one style sheet each, with all that it takes: a phone far from its mast waits for each file
+ * anew. The first screen; what keeps a batch; its bench; the start of one. A part that is listed later takes what is left.
+ */
+const PARTS = [
+  { name: 'first', tags: ['$initial' as const] },
+  // The school arrives at its questions as the bench at its acts, and needs nothing else of it.
+  { name: 'arrive-at', test: /ui\/bench\/arrive-at\.ts$/ },
+  { name: 'batch', test: /(workflow\/journal|procedure\/step)\.ts$/ },
+  { name: 'bench', test: /app\/(BatchRoute\.svelte|hands-free\.browser\.ts)$/ },
+  { name: 'start', test: /app\/StartRoute\.svelte$/ },
+];
+
 const nightly = process.env['NIGHTLY'] === '1';
 
 export default defineConfig({
@@ -51,8 +64,7 @@ export default defineConfig({
   build: {
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    // One script and one style sheet for the first screen: a phone far from its mast waits for each file anew.
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: PARTS } } },
   },
   worker: { format: 'es', plugins: () => [denoiserFromPack] },
   test: {

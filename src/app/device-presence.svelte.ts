@@ -1,4 +1,4 @@
-import type { Text } from '../text/text';
+import type { BenchText } from '../text/text';
 import type { WakeLock } from '../timers/wake-lock';
 import type { SoundPreferences } from '../domain/sound-preferences';
 import type { Presence, SoundState } from '../ui/bench/hands-free';
@@ -11,7 +11,7 @@ import type { EarsAtHand } from './ears-at-hand.svelte';
 type Device = {
   engine: Engine;
   after: After;
-  text: Text;
+  text: BenchText;
   preferences: () => SoundPreferences;
   /** Lets tones sound, inside a touch. */
   wakeTones: () => void;

@@ -1,6 +1,6 @@
 import type { Instant } from '../domain/unit';
 import type { Words } from '../guide/guide-text';
-import type { Text } from '../text/text';
+import type { BenchText } from '../text/text';
 import { workerTicker } from '../timers/ticker.browser';
 import { ScreenAwake } from '../timers/wake-lock';
 import { wakeDevice } from '../timers/wake-lock.browser';
@@ -20,7 +20,7 @@ import type { LeadByEar } from './ports';
 import { trustedScriptUrl } from './trusted-types.browser';
 
 /** A guide with this device's voice, tones, motor, ticks and screen. One leads at a time; touches wake the device. */
-export function handsFreeOf(text: Text, now: () => Instant, preferences: ChosenPreferences): LeadByEar {
+export function handsFreeOf(text: BenchText, now: () => Instant, preferences: ChosenPreferences): LeadByEar {
   const sound = () => preferences.current.sound;
   const ears = earsAtHand(text.language, preferences);
   const sounding = webTones(sound);

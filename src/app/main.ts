@@ -9,6 +9,7 @@ import { SettingsStore } from '../storage/settings-store';
 import { enFirst } from '../text/en-first';
 import { pageClock } from '../timers/page-clock';
 import { clockDevice } from '../timers/page-clock.browser';
+import { Later } from '../ui/later.svelte';
 import { Live } from '../ui/live.svelte';
 import '../ui/styles/base.css';
 import '../ui/shell/print.css';
@@ -24,11 +25,11 @@ import { page } from './page.browser';
 import type { LeadByEar, Ports } from './ports';
 import { routeOf } from './routes';
 import { soundCheck } from './sound-check.browser';
+import { benchText, wholeText } from './texts';
 import { Trouble } from './trouble.svelte';
 import { followUpdates } from './updates.browser';
 import { VersionNews } from './version-news.svelte';
 import VersionNotice from './VersionNotice.svelte';
-import { wholeText } from './whole-text';
 
 const target = document.getElementById('app');
 if (!target) throw new Error('index.html has no #app');
@@ -47,16 +48,15 @@ const store = new MirroredJournalStore(
   page.onceShown,
 );
 
-let byEar: Promise<LeadByEar> | undefined;
-/** Fetched once; what did not come is asked for again. */
-function leading(): Promise<LeadByEar> {
-  if (byEar) return byEar;
-  byEar = Promise.all([import('./hands-free.browser'), wholeText()]).then(([{ handsFreeOf }, text]) =>
-    handsFreeOf(text, now, preferences),
-  );
-  byEar.catch(() => (byEar = undefined));
-  return byEar;
-}
+const leading = new Later<LeadByEar>(async () => {
+  const [{ handsFreeOf }, text] = await Promise.all([import('./hands-free.browser'), benchText()]);
+  return handsFreeOf(text, now, preferences);
+});
+
+const restOfBench = new Later(async () => {
+  const [{ laterParts }, text] = await Promise.all([import('../ui/bench/later-parts'), wholeText()]);
+  return { parts: laterParts, text };
+});
 
 const outside: Ports = {
   clock: new Live(wall.now, wall.subscribe),
@@ -65,7 +65,9 @@ const outside: Ports = {
   files,
   batches: { store, clock: wall.now, exclusively, otherTabs: otherTabs(), newId },
   preferences,
-  leading,
+  leading: leading.bring,
+  restOfBench,
+  onceShown: page.onceShown,
   soundCheck: soundCheck(enFirst.language, () => preferences.current.sound),
   browserHears: () =>
     import('../voice/ear/browser-ears.browser').then(({ browserHears }) => browserHears(enFirst.language)),
@@ -112,5 +114,5 @@ else page.atFirstTouch(letters);
 if (isKept) keepUpToDate();
 page.whenIdle(() => {
   if (!isKept) keepUpToDate();
-  void Promise.allSettled([leading(), import('./BatchRoute.svelte')]);
+  void Promise.allSettled([leading.bring(), import('./BatchRoute.svelte')]);
 });

@@ -3,6 +3,7 @@ import type { Moment } from '../domain/calendar';
 import type { Preferences } from '../domain/preferences';
 import type { Words } from '../guide/guide-text';
 import type { HandsFree } from '../ui/bench/hands-free';
+import type { RestOfBench } from '../ui/bench/rest-of-bench';
 import type { Live, Subscribe } from '../ui/live.svelte';
 import type { Voice } from '../voice/engine';
 import type { Heard } from '../voice/speaker';
@@ -38,6 +39,8 @@ export type Ports = {
   preferences: ChosenPreferences;
   /** The way to lead by ear, fetched when it is first wanted. */
   leading: () => Promise<LeadByEar>;
+  /** What the first act of a batch does without, fetched while it is done, or before the bench of a batch under way. */
+  restOfBench: RestOfBench;
   /** The device's voices for the language, nothing while they are looked for; and a line spoken as was chosen. */
   soundCheck: {
     voices: Live<readonly Voice[] | undefined>;
@@ -48,6 +51,8 @@ export type Ports = {
   browserHears: () => Promise<boolean>;
   /** Whether the browser has promised to keep what is stored, and the one time at which it is asked to. */
   storage: { isPromised: () => Promise<boolean>; askToKeep: () => Promise<void> };
+  /** Does what nobody waits for, once the screen is shown. */
+  onceShown: (work: () => void) => void;
   print: () => void;
   /** A number that nobody can foresee, from which chance that can be repeated begins. */
   chance: () => number;

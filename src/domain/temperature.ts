@@ -5,7 +5,7 @@ import type { Celsius } from './unit';
 /** Which scale the maker's thermometer shows. */
 export type TemperatureScale = '°C' | '°F';
 
-export const LOWEST_CELSIUS = 0 as Celsius;
+const LOWEST_CELSIUS = 0 as Celsius;
 export const HIGHEST_CELSIUS = 40 as Celsius;
 
 /** Fahrenheit to Celsius, unrounded. */

@@ -136,7 +136,7 @@ describe('within earshot', () => {
     expect(earshot(play.context).numbers).toBeUndefined();
     await play.says('write down');
     await play.hearsOut();
-    expect(earshot(play.context).numbers).toEqual({ kind: 'temperature', lowest: 0, highest: 40 });
+    expect(earshot(play.context).numbers).toEqual({ kind: 'temperature', lowest: 10, highest: 40 });
     await tells(play, 21);
     await play.hearsOut();
     expect(earshot(play.context).numbers).toBeUndefined();

@@ -2,6 +2,7 @@ import { MISHAPS } from '../procedure/mishap';
 import { tone, say, sayOwn, type Effect } from './guide-actions';
 import type { GuideContext } from './guide-context';
 import type { GuideCommand, GuideEvent } from './guide-events';
+import { whatHappened } from './guide-text';
 import { offered } from './offered';
 
 type Of<Type extends GuideEvent['type']> = Extract<GuideEvent, { type: Type }>;
@@ -53,8 +54,8 @@ export const draftMishap = (context: GuideContext, { mishap }: Of<'mishap heard'
 
 /** Any other lies on the screen, for the hand to tell. */
 export function showMishap(context: GuideContext, { mishap }: Of<'mishap heard'>): Effect {
-  const { ears, whatHappened } = context.words.text;
-  const said = say(context, 'aside', [ears.onScreen(whatHappened.mishaps[mishap].title)]);
+  const { title } = whatHappened(context.words).mishaps[mishap];
+  const said = say(context, 'aside', [context.words.text.ears.onScreen(title)]);
   return {
     context: said.context,
     out: [tone('heard'), { type: 'show', card: 'mishap', mishap }, ...said.out],

@@ -16,15 +16,13 @@ export type Earshot = { phrases: ReadonlyMap<string, Meaning>; numbers?: NumberA
 
 /** A guide that is busy hears nothing. */
 export function earshot(context: GuideContext): Earshot {
-  const { guide, whatHappened } = context.words.text;
+  const { guide } = context.words.text;
+  const told = context.telling ? context.words.whole()?.whatHappened : undefined;
   const commands = offered(context).flatMap((command) =>
     guide.commands[command].map((phrase): [string, Meaning] => [asHeard(phrase), { command }]),
   );
-  const mishaps = context.telling
-    ? MISHAP_IDS.map((mishap): [string, Meaning] => [
-        asHeard(whatHappened.mishaps[mishap].spoken),
-        { mishap },
-      ])
+  const mishaps = told
+    ? MISHAP_IDS.map((mishap): [string, Meaning] => [asHeard(told.mishaps[mishap].spoken), { mishap }])
     : [];
   const numbers = numberHeard(context);
   // A command is never taken for what went wrong.

@@ -1,7 +1,8 @@
-import { parseGravity } from '../domain/gravity';
+import { parseGravity, relativeDensity, type Gravity } from '../domain/gravity';
 import { parseCount, MOST_COUNTED } from '../domain/parse-count';
 import type { Result } from '../domain/result';
-import { HIGHEST_CELSIUS, LOWEST_CELSIUS, onScale, parseTemperature } from '../domain/temperature';
+import { HIGHEST_CELSIUS, onScale, parseTemperature } from '../domain/temperature';
+import type { Celsius } from '../domain/unit';
 import { inUnit, parseVolume } from '../domain/volume';
 import { litresAsked, type LitresOf } from '../procedure/litres-asked';
 import type { Formats } from '../text/formats';
@@ -14,17 +15,24 @@ type Asking = NumberAsked & { parse: (given: string) => Result<number> };
 
 type Units = Formats['units'];
 
-/** Whole thousandths that are plausible: in plain water, before the yeast, and after it. Others can be typed. */
-const PLAUSIBLE = { water: [990, 1010], start: [1010, 1160], later: [980, 1120] } as const;
+type Range = { lowest: Gravity; highest: Gravity };
 
-function gravity(of: keyof typeof PLAUSIBLE): Asking {
-  const [lowest, highest] = PLAUSIBLE[of];
-  return { kind: 'gravity', lowest: lowest / 1000, highest: highest / 1000, parse: parseGravity };
-}
+/** A hydrometer in plain water. Others can be typed. */
+const IN_WATER = { lowest: 9900, highest: 10_100 } as Range;
+
+const gravity = ({ lowest, highest }: Range): Asking => ({
+  kind: 'gravity',
+  lowest: relativeDensity(lowest),
+  highest: relativeDensity(highest),
+  parse: parseGravity,
+});
+
+/** Colder than any wine at work. Heard only by half, "twenty" is two: what is colder still is typed. */
+const COLDEST_HEARD = 10 as Celsius;
 
 const temperature = (_: Situation, { temperature: scale }: Units): Asking => ({
   kind: 'temperature',
-  lowest: onScale(LOWEST_CELSIUS, scale),
+  lowest: onScale(COLDEST_HEARD, scale),
   highest: onScale(HIGHEST_CELSIUS, scale),
   parse: (given) => parseTemperature(given, scale),
 });
@@ -42,8 +50,8 @@ function litres({ now }: Situation, { volume: unit }: Units): Asking {
 }
 
 const ASKED: Record<NumberField, (situation: Situation, units: Units) => Asking> = {
-  reading: ({ now }) => gravity(now?.act.step === 'read start' ? 'start' : 'later'),
-  waterReading: () => gravity('water'),
+  reading: ({ plausible }) => gravity(plausible),
+  waterReading: () => gravity(IN_WATER),
   sampleCelsius: temperature,
   wineCelsius: temperature,
   celsius: temperature,

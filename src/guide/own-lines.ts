@@ -3,7 +3,7 @@ import { timeLeft } from '../workflow/clock';
 import { isEnd } from '../procedure/phase';
 import type { Clock } from '../procedure/facts';
 import type { Act } from '../procedure/step';
-import { tell, type Text } from '../text/text';
+import { tell, type BenchText } from '../text/text';
 import { fieldAsked } from './dictate';
 import { goesOnByItself } from './goes-on-by-itself';
 import type { GuideContext } from './guide-context';
@@ -56,7 +56,7 @@ function acting(
 }
 
 /** How to begin telling a number. */
-function howToWrite({ kind }: Act, { guide, dictated }: Text): string {
+function howToWrite({ kind }: Act, { guide, dictated }: BenchText): string {
   return kind === 'reading'
     ? dictated.takeSample(guide.commands['new reading'][0] ?? '')
     : dictated.writeDown(guide.commands['write down'][0] ?? '');
@@ -110,10 +110,10 @@ function atGate({ gate, asks }: Situation, { words: { text, formats } }: GuideCo
 }
 
 function notDue({ place, next, wrappers }: Situation, { words: { text, formats } }: GuideContext): string[] {
-  const { guide, places, whatHappened } = text;
+  const { guide, places, wrappers: emptied } = text;
   if (isEnd(place)) return [guide.ended(places[place])];
   if (!next) return [];
-  const empties = wrappers.length > 0 ? [whatHappened.wrappers.says(formats, wrappers)] : [];
+  const empties = wrappers.length > 0 ? [emptied.says(formats, wrappers)] : [];
   return [...empties, guide.notDue(next.words.show, formats.dayAndTime(next.due)), guide.nothingNow];
 }
 

@@ -3,7 +3,7 @@ import type { Instant } from '../domain/unit';
 import { MISHAPS } from '../procedure/mishap';
 import { isIrreversible } from '../procedure/step';
 import type { GuideReport } from './guide-events';
-import type { Words } from './guide-text';
+import { whatHappened, type Words } from './guide-text';
 import type { Situation } from './situation';
 
 type Type = GuideReport['type'];
@@ -59,13 +59,15 @@ const READ_BACK: Reading = {
     ].join(' '),
   judged: ({ what, yes, how }, { text: { guide, judgements } }) =>
     how === 'touch' ? undefined : guide.readBack.answer(yes ? judgements[what].yes : judgements[what].no),
-  'mishap told': ({ mishap, sachet, litres }, { text: { whatHappened }, formats }, { sachets }) =>
-    whatHappened.readBack(
-      whatHappened.mishaps[mishap].title,
-      whatHappened.changes[MISHAPS[mishap].change],
+  'mishap told': ({ mishap, sachet, litres }, words, { sachets }) => {
+    const { readBack: asked, mishaps, changes } = whatHappened(words);
+    return asked(
+      mishaps[mishap].title,
+      changes[MISHAPS[mishap].change],
       sachets.find(({ id }) => id === sachet)?.printed,
-      litres === undefined ? undefined : formats.litres(litres),
-    ),
+      litres === undefined ? undefined : words.formats.litres(litres),
+    );
+  },
   'sent back': (_, { text: { guide, places } }, { gate }) =>
     gate?.remedy && guide.readBack.back(places[gate.remedy.to]),
 };

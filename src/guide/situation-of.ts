@@ -1,6 +1,7 @@
 import { HOUR, type Moment } from '../domain/calendar';
 import type { Judged } from '../domain/judgement';
 import { asOf, type Facts } from '../procedure/facts';
+import { gravityAsked } from '../procedure/gravity-asked';
 import { judge } from '../procedure/judge';
 import type { KitSheet } from '../procedure/kit-sheet';
 import { isGate, isPhase, type Gate, type Place } from '../procedure/phase';
@@ -10,7 +11,7 @@ import { remediesFor } from '../workflow/remedies';
 import { wrappersDue } from '../procedure/wrappers';
 import { placeOf, type BatchSnapshot } from '../workflow/replay';
 import { frameOf } from './frame';
-import type { Words } from './guide-text';
+import type { Spoken } from './guide-text';
 import { obstacle } from './obstacle';
 import { runAhead } from './run-ahead';
 import type { ActInWords, Situation } from './situation';
@@ -19,7 +20,7 @@ import type { ActInWords, Situation } from './situation';
 const VISIT_HOURS = 3;
 
 /** What the guide needs to know, from a batch and the time. */
-export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Words): Situation {
+export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Spoken): Situation {
   const { sheet } = snapshot.context;
   const place = placeOf(snapshot);
   const last = snapshot.context.facts;
@@ -33,6 +34,7 @@ export function situationOf(snapshot: BatchSnapshot, now: Moment, words: Words):
     ...at,
     ...(isGate(place) ? atGate(place, sheet, facts) : {}),
     ...(frame ? { frame } : {}),
+    plausible: gravityAsked(at.now?.act.step, sheet, facts),
     wrappers: wrappersDue(sheet, facts).map(({ printed }) => printed),
     sachets: sheet.sachets,
     resumed: last.entries > 0,
@@ -50,7 +52,7 @@ const isVisitBegun = ({ entries, now, passed }: Facts, { at }: Moment): boolean 
 
 type WhichAct = Pick<Situation, 'nth' | 'of' | 'now' | 'next' | 'clock' | 'obstacle' | 'asks' | 'done'>;
 
-function whichAct(acts: readonly Act[], sheet: KitSheet, facts: Facts, words: Words): WhichAct {
+function whichAct(acts: readonly Act[], sheet: KitSheet, facts: Facts, words: Spoken): WhichAct {
   const index = acts.findIndex(({ done }) => !done);
   const done = acts.filter((act) => act.done).map((act) => nameOf(act, words));
   const counted = { nth: index + 1, of: acts.length, done };
@@ -70,12 +72,12 @@ function whichAct(acts: readonly Act[], sheet: KitSheet, facts: Facts, words: Wo
   };
 }
 
-const inWords = (act: Act, { text, formats }: Words): ActInWords => ({
+const inWords = (act: Act, { text, formats }: Spoken): ActInWords => ({
   act,
   words: text.steps[act.step](act, formats),
 });
 
-const nameOf = (act: Act, { text }: Words): string =>
+const nameOf = (act: Act, { text }: Spoken): string =>
   text.guide.actName(text.stepNames[act.step], act.kind === 'add' ? act.sachet : undefined);
 
 function atGate(gate: Gate, sheet: KitSheet, facts: Facts): Pick<Situation, 'gate' | 'asks'> {

@@ -1,3 +1,4 @@
+import type { Gravity } from '../domain/gravity';
 import type { Judged } from '../domain/judgement';
 import type { Problem } from '../domain/problem';
 import type { Instant } from '../domain/unit';
@@ -26,6 +27,8 @@ export type Situation = {
   clock?: Clock;
   /** At a gate. */
   gate?: { gate: Gate; verdict: Verdict; remedy?: Remedy };
+  /** What the hydrometer can plausibly read here. */
+  plausible: { lowest: Gravity; highest: Gravity };
   /** What keeps the act from counting as done, or made it be asked again. */
   obstacle?: Problem;
   /** The question of eye, ear or hand that is open now. */

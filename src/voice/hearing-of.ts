@@ -11,8 +11,8 @@ export type Said = string | number;
 /** What was said, if anything; `unsure` is to be asked about ("Did you say …?"), never acted on. */
 export type Understood = { sure: Said } | { unsure: Said } | undefined;
 
-/** What a phrase must meet: nothing looser than `LOOSEST` is set against decoys at all. Times in seconds. */
-type Demands = Looseness & {
+/** What a phrase or a number must meet: nothing looser than `LOOSEST` is set against decoys at all. Times in seconds. */
+export type Demands = Looseness & {
   /** How much better the sounds must fit it than they fit decoys, a tenth of a second. */
   margin: number;
   /** The same, from its first word to its last. */
@@ -21,13 +21,15 @@ type Demands = Looseness & {
   leftOver: number;
 };
 type Weighed = { sure: Demands; unsure: Demands };
+/** Speech that stands well out of the noise must meet more. */
+export type ByNoise = Record<'quiet' | 'noisy', Weighed>;
 
 /** Decibels. Speech that stands less far out of the noise is weighed as noisy. */
 const QUIET = 30;
 
 // Chosen on the voices for tuning, in quiet and in each kind of noise: noise spoils the fit of every phrase, but that
 // of decoys less.
-const A_PHRASE: Record<'quiet' | 'noisy', Weighed> = {
+export const A_PHRASE: ByNoise = {
   quiet: {
     sure: { margin: 60, inside: 85, leftOver: 0.4, gaps: 0.12, tail: 0.47 },
     unsure: { margin: 35, inside: 50, leftOver: 0.5, gaps: 0.2, tail: 0.6 },
@@ -38,7 +40,7 @@ const A_PHRASE: Record<'quiet' | 'noisy', Weighed> = {
   },
 };
 /** A number is read back in any case, and talk is hardly ever taken for one. */
-const A_NUMBER: Record<'quiet' | 'noisy', Weighed> = {
+const A_NUMBER: ByNoise = {
   quiet: {
     sure: { margin: 35, inside: 50, leftOver: 0.6, gaps: 0.3, tail: 0.6 },
     unsure: { margin: 20, inside: 20, leftOver: 0.6, ...LOOSEST },
@@ -53,11 +55,16 @@ const A_NUMBER: Record<'quiet' | 'noisy', Weighed> = {
 const SHORTEST: Readonly<Record<string, number>> = { eight: 0.125, two: 0.1 };
 
 /** Weighs what the engine found: whatever is said, it finds the phrase that fits best. `snr` in dB. */
-export function hearingOf(hearing: Hearing | undefined, offer: Offer, snr: number): Understood {
+export function hearingOf(
+  hearing: Hearing | undefined,
+  offer: Offer,
+  snr: number,
+  ofAPhrase = A_PHRASE,
+): Understood {
   if (!hearing || hearing.seconds > LONGEST) return undefined;
   const said = saidIn(hearing, offer);
   if (said === undefined) return undefined;
-  const { sure, unsure } = (typeof said === 'number' ? A_NUMBER : A_PHRASE)[snr < QUIET ? 'noisy' : 'quiet'];
+  const { sure, unsure } = (typeof said === 'number' ? A_NUMBER : ofAPhrase)[snr < QUIET ? 'noisy' : 'quiet'];
   if (meets(hearing, sure)) return { sure: said };
   return meets(hearing, unsure) ? { unsure: said } : undefined;
 }

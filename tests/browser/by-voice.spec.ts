@@ -27,12 +27,15 @@ test('a reading is told, corrected and read back by speech alone, without a netw
   await spoken.saysTo('new reading', /What does the hydrometer read/);
   await spoken.saysTo('nine nine five', /How warm is the sample/);
   await spoken.saysTo('that is wrong', /What does the hydrometer read/);
-  await spoken.saysTo('nine nine eight', /How warm is the sample/);
-  await makeNoise(page, SPEECH, 15);
-  await spoken.saysTo('twenty', /How warm is the wine/);
-  await spoken.saysTo('twenty-one', /Was the gas stirred out/);
-  await makeNoise(page, SPEECH, undefined);
-  await spoken.saysTo('yes it is', /Did the sample go back/);
+  for (const [asks, phrase, meant, water] of [
+    ['What does the hydrometer read?', 'nine nine eight', 'Zero point nine nine eight.', false],
+    ['How warm is the sample, in degrees Celsius?', 'twenty', '20 degrees Celsius.', true],
+    ['How warm is the wine itself, in degrees Celsius?', 'twenty-one', '21 degrees Celsius.', true],
+    ['Was the gas stirred out of the sample?', 'yes it is', 'Yes.', false],
+  ] as const) {
+    await makeNoise(page, SPEECH, water ? 15 : undefined);
+    await spoken.tells(asks, () => phrase, meant);
+  }
   await spoken.saysTo('yes it is', /Right\?/);
   expect(await keptEvents(page)).toHaveLength(already);
   // A reading that does not fit the last one is asked about once more.

@@ -4,7 +4,8 @@ import { expect, test } from './fixtures';
 
 test.use({ timezoneId: 'UTC', permissions: ['clipboard-read', 'clipboard-write'] });
 
-const { mishaps, stillFull, wrappers, told } = en.whatHappened;
+const { wrappers } = en;
+const { mishaps, told } = en.whatHappened;
 
 test('a wrapper that is missing leads to its sachet, and the sachet gets its turn again', async ({
   page,
@@ -12,7 +13,7 @@ test('a wrapper that is missing leads to its sachet, and the sachet gets its tur
   const maker = makerOf('hedge-lantern').goTo('ferment');
   const bench = await broughtIn(page, maker);
   await bench.press(wrappers.differ);
-  await bench.press(stillFull('Wine yeast'));
+  await bench.press(wrappers.tooFew.which('Wine yeast'));
   await expect(bench.heading).toHaveText(mishaps['sachet still full'].title);
   await expect(page.getByRole('radio', { name: 'Wine yeast' })).toBeChecked();
   await bench.press(/^tell it/);

@@ -115,7 +115,7 @@ test('by keys, the focus is seen on a page of choice, and back on the gate', asy
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('proving clear').wait(24));
   await page.keyboard.press('Shift');
   await expect(bench.heading).toBeFocused();
-  const choice = page.getByRole('button', { name: en.override.open }).first();
+  const choice = page.getByRole('button', { name: en.bench.otherWays.inSpiteOf }).first();
   await choice.focus();
   await page.keyboard.press('Enter');
   await expect(choice).toBeHidden();

@@ -8,7 +8,8 @@ import { violations } from './violations';
 test.use({ timezoneId: 'UTC' });
 test.slow();
 
-const { override, away } = en;
+const { override } = en;
+const { otherWays } = en.bench;
 const WHY = 'Guests are coming on Sunday';
 
 test('a look too few yields to a typed reason, which stays in the journal and on the labels', async ({
@@ -16,7 +17,7 @@ test('a look too few yields to a typed reason, which stays in the journal and on
 }) => {
   const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('proving clear').wait(24));
   await bench.held(/another day/);
-  await bench.press(override.open);
+  await bench.press(otherWays.inSpiteOf);
   expect(await violations(page)).toEqual([]);
   await bench.press(override.goOn);
   await expect(page.getByText(/needs a reason in your own words/)).toBeVisible();
@@ -30,7 +31,7 @@ test('a look too few yields to a typed reason, which stays in the journal and on
   const { hash } = new URL(page.url());
   await page.goto(`/${hash}/journal`);
   await expect(page.getByText(WHY).first()).toBeVisible();
-  await page.getByRole('link', { name: en.labels.link }).click();
+  await page.getByRole('link', { name: en.bench.nav.labels }).click();
   await expect(page.getByRole('article').first()).toContainText(WHY);
   expect(await violations(page)).toEqual([]);
   await page.emulateMedia({ media: 'print' });
@@ -45,15 +46,15 @@ test('the limit yields to no reason, and to a sugar test that is read back', asy
   const begun = makerOf('hedge-lantern').now;
   const bench = await broughtIn(page, new Maker(sheet, wine, begun).goTo('proving dry'));
   await expect(bench.heading).toHaveText('Not yet.');
-  await expect(bench.pad(new RegExp(override.open))).toHaveCount(0);
-  await bench.press(override.never.open);
+  await expect(bench.pad(new RegExp(otherWays.inSpiteOf))).toHaveCount(0);
+  await bench.press(otherWays.whyNot);
   expect(await violations(page)).toEqual([]);
   await page.keyboard.press('Escape');
-  await bench.press(override.sugarTest.open);
+  await bench.press(otherWays.sugarTest);
   await page.getByLabel('Sugar that the test shows').fill('6');
   await bench.readBack();
   await expect(bench.heading).toHaveText('Not yet.');
-  await bench.press(override.sugarTest.open);
+  await bench.press(otherWays.sugarTest);
   await page.getByLabel('Sugar that the test shows').fill('1,5');
   await bench.readBack();
   await expect(bench.heading).toHaveText('It is finished.');
@@ -79,7 +80,7 @@ test('an absence is refused where the wine cannot wait, and moves the next act w
   const maker = makerOf('hedge-lantern').goTo('ferment');
   while (maker.act?.step !== 'read towards dry') maker.answer();
   const bench = await broughtIn(page, maker);
-  await bench.press(away.open);
+  await bench.press(otherWays.away);
   expect(await violations(page)).toEqual([]);
   const day = (days: number) => new Date(maker.now.at + days * 86_400_000).toISOString().slice(0, 10);
   await page.getByLabel('Away from').fill(day(1));

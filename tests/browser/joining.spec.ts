@@ -13,7 +13,7 @@ test('a batch joined in its ferment is judged by a live reading beside the past 
   await page.goto('/');
   const bench = new BenchPage(page);
   await bench.begin(/Hedge Lantern/, 'Shelf two');
-  await bench.press(joining.open);
+  await bench.press(en.bench.otherWays.join);
   expect(await violations(page)).toEqual([]);
   await page.getByLabel(joining.since).fill('2031-05-03');
   await page.getByLabel(joining.reached).selectOption(en.places.ferment);

@@ -9,11 +9,14 @@ export const SPEECH = `${CLIPS}/${clipOf('ready to continue')}`;
 /** How long a maker waits for an answer before saying it once more, in milliseconds. */
 const PATIENCE = 6000;
 const TRIES = 3;
+const TRIES_TO_TELL = 4;
 
 /** A bench that is spoken to: every phrase is a sound, heard by the ears that are shipped. */
 export class SpokenTo {
   /** What had to be said once more. */
   readonly saidAgain: string[] = [];
+  /** What was taken for something else, and taken back. */
+  readonly putRight: string[] = [];
 
   constructor(
     readonly page: Page,
@@ -75,5 +78,24 @@ export class SpokenTo {
   async saysTo(phrase: string, wanted: RegExp): Promise<void> {
     const heading = this.page.getByRole('heading', { level: 1 });
     await this.saysUntil(phrase, async () => wanted.test((await heading.textContent()) ?? ''));
+  }
+
+  /** Answers a card's question; what was taken for something else is taken back, and told again. */
+  async tells(asks: string, phrase: () => string, meant: string): Promise<void> {
+    const heading = this.page.getByRole('heading', { level: 1 });
+    const isAsked = async () => (await heading.textContent()) === asks;
+    const row = this.page.locator('dl > div').filter({ hasText: asks }).locator('dd');
+    for (let nth = 0; nth < TRIES_TO_TELL; nth += 1) {
+      await this.saysUntil(phrase(), async () => !(await isAsked()));
+      // What is told last is in what is read back.
+      if ((await row.count()) === 0) return;
+      const taken = (await row.textContent()) ?? '';
+      if (taken === meant) return;
+      this.putRight.push(`“${taken}” to “${asks}”`);
+      await this.saysUntil('that is wrong', isAsked);
+    }
+    throw new Error(
+      `“${asks}” was answered ${String(TRIES_TO_TELL)} times, and always taken for something else`,
+    );
   }
 }

@@ -15,6 +15,8 @@ import type { Told } from '../../src/workflow/journal';
 import { silentHands } from './silent-hands.svelte';
 import { Maker } from './maker';
 import BenchScreen from '../../src/ui/bench/BenchScreen.svelte';
+import { laterParts } from '../../src/ui/bench/later-parts';
+import type { RestOfBench } from '../../src/ui/bench/rest-of-bench';
 
 /** A sheet with no wine of its own name: a light fruit wine, three stabiliser sachets, sweetened, racked when dry. */
 export const fruitWine = builtInSheets.find(({ id }) => id === 'hedge-lantern') as KitSheet;
@@ -28,8 +30,12 @@ export function before(act: string, maker = new Maker(fruitWine)): Maker {
   return maker;
 }
 
+/** All of the bench has come. */
+const rest = { parts: laterParts, text: en };
+const come: RestOfBench = { now: rest, failed: false, bring: () => Promise.resolve(rest) };
+
 /** The bench in front of a maker: what is reported goes to the real batch, and the screen follows. */
-export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
+export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}, restOfBench = come) {
   const chosen = { ...FIRST_PREFERENCES, ...preferences };
   const reports: Told[] = [];
   const formats = formatsFor({ preferences: chosen, language: 'en', timeZone: 'Europe/Berlin' });
@@ -47,7 +53,8 @@ export function benchOf(maker: Maker, preferences: Partial<Preferences> = {}) {
     text: en,
     formats,
     preferences: chosen,
-    hands: silentHands({ text: en, formats }, () => maker.now.at, take),
+    hands: silentHands({ text: en, formats, whole: () => restOfBench.now?.text }, () => maker.now.at, take),
+    rest: restOfBench,
     ...calls,
     onreport: take,
   });

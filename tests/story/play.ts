@@ -36,6 +36,7 @@ export const words: Words = {
     language: 'en',
     timeZone: 'UTC',
   }),
+  whole: () => en,
 };
 
 export const TICK = 250;

@@ -14,7 +14,7 @@ const { ok, output } = await runModule('vite/bin/vite.js', ['build'], { quiet: t
 if (!ok) console.error(output);
 if (!ok || !(await ensureBrowser())) process.exit(1);
 
-console.log('The first load');
+console.log('What is fetched');
 await import('./size.mjs');
 
 const { lighthouseOf } = await import('./lighthouse.mjs');

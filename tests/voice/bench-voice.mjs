@@ -10,7 +10,8 @@ import { run } from '../tools/run.mjs';
 /**
  * Measures the ears on speakers that nothing was tuned on (`--tune`: on the others). `--quick`: a part of it.
  * `--every 3`: each third phrase at each level of noise, in the place of each second; all the talk.
- * `--at-once 4`: shares the speakers out to so many processes. `--enrolled`: instead, what templates would add.
+ * `--at-once 4`: shares the speakers out to so many processes. Instead of all that: `--enrolled`, what templates would
+ * add; `--curve`, what the demands on a phrase cost; `--numbers`, the numbers alone, put into the report that there is.
  */
 const args = process.argv.slice(2);
 const after = (/** @type {string} */ name) =>
@@ -44,20 +45,31 @@ async function allParts() {
   return parts;
 }
 
-function head() {
+/** How, when and on what something was measured. */
+function byWhat() {
   const { sha256 } = JSON.parse(readFileSync('src/voice/ear/engine/pack.json', 'utf8'));
-  return `# How well the ears hear
-
-Synthetic voices only, of speakers that nothing was tuned on, but for how short an "eight" may be, on rms; no person was
-heard. Written by
+  return `by
 \`npm run bench:voice -- ${args.join(' ')}\` on ${new Date().toISOString().slice(0, 10)}: Node ${process.version},
-${cpus()[0]?.model ?? 'one processor'}, ear pack ${sha256.slice(0, 12)}.
-`;
+${cpus()[0]?.model ?? 'one processor'}, ear pack ${sha256.slice(0, 12)}`;
 }
 
+const HEAD = `# How well the ears hear
+
+Synthetic voices only, of speakers that nothing was tuned on, but for how short an "eight" may be, on rms; no person was
+heard. Written ${byWhat()}.
+`;
+const CURVE_HEAD = `# What the demands on a phrase cost
+
+How the thresholds of \`hearing-of.ts\` were chosen: on the tuning voices alone (\`speakers.ts\`), every sound
+decoded once and weighed by each row, which demands so much of \`margin\` and \`inside\`. In front, how much of what is on
+offer is understood; then how often something acted that should not have. The rows that demand nothing miss what the engine itself
+cannot tell: a larger acoustic model, or one trained on kitchens, would move the whole curve, and recordings of people would tell
+how far it holds for them. What the voices make of it that nothing was tuned on: \`results.md\`. Written ${byWhat()}.
+`;
+
 /** @param {string} file @param {string} report */
-async function keep(file, report) {
-  const text = `${head()}\n${report}`;
+async function keep(file, report, head = HEAD) {
+  const text = `${head}\n${report}`;
   writeFileSync(file, await format(text, { ...(await resolveConfig(file)), filepath: file }));
 }
 
@@ -72,6 +84,20 @@ if (args.includes('--enrolled')) {
   const report = enrolledReport(await enrolled(set, Number(after('--every') ?? 3)));
   console.log(report);
   if (set === 'test') await keep('tests/voice/enrolled.md', report);
+} else if (args.includes('--curve')) {
+  const { curve } = await load('/tests/voice/bench/curve.ts');
+  const report = await curve(Number(after('--every') ?? 2));
+  console.log(report);
+  await keep('tests/voice/thresholds.md', report, CURVE_HEAD);
+} else if (args.includes('--numbers')) {
+  const { numbersMeasured } = await load('/tests/voice/bench/measured.ts');
+  const { NUMBERS, numbersTold } = await load('/tests/voice/bench/results.ts');
+  const report = numbersTold(await numbersMeasured(set, Number(after('--every') ?? 3)));
+  console.log(report);
+  const [before, later = ''] = readFileSync('tests/voice/results.md', 'utf8').split(NUMBERS);
+  const rest = later.slice(later.indexOf('\n## '));
+  if (set === 'test')
+    await keep('tests/voice/results.md', `${report}\n\nHeard ${byWhat()}.\n${rest}`, before);
 } else if (into) writeFileSync(into, JSON.stringify(await part(Number(after('--part')))));
 else {
   const { together } = await load('/tests/voice/bench/measured.ts');

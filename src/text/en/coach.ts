@@ -1,6 +1,3 @@
-import type { Problem } from '../../domain/problem';
-import type { Formats } from '../formats';
-
 /** What the measuring coach looks after, in the order of the hands. */
 export const COACHED = ['plain water', 'temperature', 'degas', 'spin', 'eye level'] as const;
 export type Coached = (typeof COACHED)[number];
@@ -35,16 +32,6 @@ const lines: Record<Coached, CoachWords> = {
   },
 };
 
-type Questioned = 'reading-jumped' | 'reading-went-up';
-
-/** What is asked before a doubtful reading counts. Its problem tells the rest. */
-const asks: {
-  [Code in Questioned]: (problem: Extract<Problem, { code: Code }>, formats: Formats) => string;
-} = {
-  'reading-jumped': ({ by }, f) => `That is ${f.gravity(by)} lower than the last. Is it right?`,
-  'reading-went-up': ({ by }, f) => `That is ${f.gravity(by)} higher than the last. Is it right?`,
-};
-
 /** The measuring coach. */
 export const coach = {
   title: 'How to read it',
@@ -54,5 +41,4 @@ export const coach = {
     high: (by: string) => `In water it shows ${by} too much. That is taken off every reading.`,
     low: (by: string) => `In water it shows ${by} too little. That is added to every reading.`,
   },
-  asks,
 };

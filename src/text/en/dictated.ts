@@ -28,8 +28,10 @@ export const dictated = {
   },
   /** How a number can be said. */
   ways: {
-    gravity: 'Say it as you read it: one point zero five four, or ten fifty-four, or nine nine six.',
-    temperature: 'Say it like this: twenty-one and a half, or twenty-one point five.',
+    gravity:
+      'Say it as you read it: one point zero five four, or ten fifty-four, or nine nine six. One far above the last has to be typed.',
+    temperature:
+      'Say it like this: twenty-one and a half, or twenty-one point five. Colder than 10 °C (50 °F) has to be typed.',
     litres: 'Say it like this: twenty-three, or twenty-two and a half.',
     gallons: 'Say it like this: six, or five and a half.',
     minutes: 'Say a number of minutes, such as five.',

@@ -1,29 +1,7 @@
 import type { KeyAction, Unmappable } from '../../domain/key-preferences';
+import { keyNames } from './key-names';
 
-/** Keys as they are written on keyboards, pedals and clickers. */
-const names: Readonly<Record<string, string>> = {
-  ' ': 'space',
-  Enter: 'Enter',
-  PageDown: 'Page Down',
-  PageUp: 'Page Up',
-  MediaPlayPause: 'Play/Pause',
-  MediaPlay: 'Play',
-  MediaPause: 'Pause',
-  MediaStop: 'Stop',
-  MediaTrackNext: 'Next track',
-  MediaTrackPrevious: 'Previous track',
-  AudioVolumeUp: 'Volume up',
-  AudioVolumeDown: 'Volume down',
-  ArrowUp: 'Up arrow',
-  ArrowDown: 'Down arrow',
-  ArrowLeft: 'Left arrow',
-  ArrowRight: 'Right arrow',
-};
-
-/** A name of the browser's own, such as "LaunchMail", with its words apart; a letter as it is printed. */
-const spelledOut = (key: string): string =>
-  key.length === 1 ? key.toUpperCase() : key.replaceAll(/(?<=[a-z])(?=[A-Z])/g, ' ');
-const named = (key: string): string => names[key] ?? spelledOut(key);
+const { named } = keyNames;
 
 const actions: Record<KeyAction, string> = {
   main: 'Main pad',
@@ -62,7 +40,7 @@ const earphone =
 
 /** Keys, pedals and clickers: what they do, in the help and in the settings. */
 export const keys = {
-  named,
+  ...keyNames,
   actions,
   does,
   list: (keys: readonly string[]): string => keys.map(named).join(', '),

@@ -4,7 +4,6 @@ import type { Interval } from '../../domain/sums/ground/interval';
 /** The sheet of bottle labels, to print. */
 export const labels = {
   title: (name: string) => `Labels of ${name}`,
-  link: 'labels',
   lead: 'One for each bottle, to print, cut and paste. What went into the wine, and what was decided against the sheet, comes from the journal.',
   count: 'How many labels',
   countHint: (bottles: string) =>

@@ -27,7 +27,6 @@ const means: Record<Exclude<Contents, 'yeast'>, Means> = {
 /** Leaving a sachet out: yeast never, everything else with a reason and what follows from it. */
 export const leaveOut = {
   title: 'Leave a sachet out',
-  open: (printed: string) => `leave out ${quoted(printed)}`,
   means,
   never: {
     yeast: 'Yeast cannot be left out: nothing else makes wine of the juice.',

@@ -81,7 +81,6 @@ const afterwards = (clause: string, reason: string): string =>
 /** Everything about going on in spite of a clause, and about the clauses where that is not possible. */
 export const override = {
   title: 'Go on in spite of this',
-  open: 'go on in spite of this',
   severally: 'Why go on in spite of all this?',
   clauses,
   afterwards,
@@ -95,7 +94,6 @@ export const override = {
   /** What yields to nothing, and why. */
   never: {
     title: 'Why not this one?',
-    open: 'why not this one?',
     leave: 'leave it shut',
     later:
       'This one gives way to a reason too, though not yet: first the rounds of stirring, then warmth, then the test once more. If the gas is still there after that, a reason will do.',

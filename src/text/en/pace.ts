@@ -93,7 +93,6 @@ export const rungs: Record<Rung, RungWords> = {
 
 /** The page of help: one rung at a time. */
 export const ladder = {
-  open: 'help a stuck wine',
   title: (nth: number, of: number) => `Help ${nth} of ${of}`,
   did: 'I have done this',
   leave: 'leave it for now',

@@ -1,6 +1,6 @@
 import type { Sentences } from '../sentences';
-import { unsafe } from './away';
 import { quoted } from './counted';
+import { unsafe } from './unsafe-to-leave';
 
 /** What the batch does not take where it stands. */
 export const outOfPlace = {

@@ -7,7 +7,7 @@ import type { Litres } from '../../domain/unit';
 import { en } from '../en';
 import { formatsFor } from '../formats';
 import { tell } from '../text';
-import { unsafe } from './away';
+import { unsafe } from './unsafe-to-leave';
 
 const CHOICES: readonly Partial<Preferences>[] = [
   { volume: 'litres', temperature: '°C' },

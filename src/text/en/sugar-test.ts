@@ -3,7 +3,6 @@ import type { Formats } from '../formats';
 /** A sugar test: the one piece of evidence that the limit of dryness yields to. */
 export const sugarTest = {
   title: 'A sugar test',
-  open: 'enter a sugar test',
   why: 'A hydrometer feels weight, not sugar: a heavy wine can be dry and read above its limit. A test for sugar in wine settles that.',
   how: 'Use a test that is made for sugar in wine, and follow its own sheet. Take a fresh sample, shake its gas out, and test before anything sweet goes in. If the colour lies between two fields, take the higher one.',
   label: 'Sugar that the test shows',

@@ -1,5 +1,4 @@
 import type { Change } from '../../procedure/mishaps/mishap-rules';
-import type { Formats } from '../formats';
 import { quoted } from './counted';
 import { mishaps } from './mishaps';
 
@@ -20,9 +19,6 @@ const changes: Record<Change, string> = {
   'bottle lost': 'There is one bottle fewer.',
   'poured back': 'The wine has to be shown to be still anew, before it is bottled again.',
 };
-
-/** The pad that tells of a sachet in the maker's hand. */
-const stillFull = (printed: string): string => `${quoted(printed)} is still full`;
 
 /** The page and the read-back of "What happened?", and the digest that is copied for a helper. */
 export const whatHappened = {
@@ -60,7 +56,6 @@ export const whatHappened = {
       `${title}${sachet === undefined ? '' : `: ${quoted(sachet)}`}${litres === undefined ? '' : `, ${litres}`}.`,
       change,
     ].join(' '),
-  stillFull,
   leads: (place: string): string => `From here the batch goes back to ${quoted(place)}.`,
   stays: 'The batch stays where it is.',
   tellIt: 'tell it',
@@ -80,23 +75,7 @@ export const whatHappened = {
     hint: 'What is in the wine stays in; this changed nothing there. The reason stays in the journal.',
     confirm: 'take it back',
   },
-  wrappers: {
-    title: 'The empty wrappers',
-    says: (formats: Formats, names: readonly string[]): string =>
-      `${formats.count(names.length)} empty ${names.length === 1 ? 'wrapper' : 'wrappers'} should lie there: ${formats.list(names.map(quoted))}. One in the bin counts, if you see it there.`,
-    agree: 'that is so',
-    differ: 'one too many or too few',
-    tooMany: {
-      title: 'One too many? Choose it:',
-      which: (printed: string): string => `${quoted(printed)} is empty too`,
-    },
-    tooFew: {
-      title: 'One too few? Look in the bin first, then choose it:',
-      which: stillFull,
-    },
-  },
   joining: {
-    open: 'it is running already',
     title: 'Join with a batch that is running already',
     says: 'Tell what went in and when. What you do not know counts as in where it is a dose, and as not shown where it is a proof: the gates ask for it again.',
     since: 'When were juice and water mixed?',
@@ -109,7 +88,6 @@ export const whatHappened = {
     begin: 'begin at the box after all',
     choose: 'Choose',
     answer: 'This is needed before anything can be planned.',
-    hint: 'Is it running already? Begin it here all the same. On its first page choose “it is running already”.',
     past: 'Readings from before can be typed in next, with their days. The last one always has to be a new one.',
     sweetened:
       'For a wine that is sweetened already, only readings from before the pack can show that it was dry. Without them it can be kept, but not led into bottles.',

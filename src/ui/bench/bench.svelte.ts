@@ -9,33 +9,18 @@ import { isPhase, type Place } from '../../procedure/phase';
 import { plan } from '../../procedure/plan';
 import type { Act } from '../../procedure/step';
 import type { Formats } from '../../text/formats';
-import { tell, type Text } from '../../text/text';
+import { tell, type BenchText, type Text } from '../../text/text';
 import type { GuideReport } from '../../guide/guide-events';
 import type { Command } from '../../voice/commands';
 import type { Report } from '../../workflow/batch-event';
-import { placeOf, type BatchSnapshot } from '../../workflow/replay';
+import { placeOf } from '../../workflow/replay';
 import type { Choice } from '../choices/choice';
 import { guideOffers, isAlways } from './guide-offers';
+import type { BenchProps } from './bench-props';
 import type { HandsFree } from './hands-free';
+import type { laterParts } from './later-parts';
 import type { Offer, Press } from './offer';
-
-export type BenchProps = {
-  snapshot: BatchSnapshot;
-  now: Moment;
-  text: Text;
-  formats: Formats;
-  preferences: Preferences;
-  onreport: (report: Report) => Promise<Problem | undefined>;
-  onleave: () => void;
-  onjournal: () => void;
-  onlabels: () => void;
-  hands: HandsFree;
-  /** Inside a touch: lets the device sound, and says again what is asked. */
-  onwake: () => void;
-  onsafety: () => void;
-  /** Puts a text on the clipboard; whether the device took it. */
-  oncopy: (text: string) => Promise<boolean>;
-};
+import type { RestOfBench } from './rest-of-bench';
 
 /** What every part of the bench reads, and the one way to report. */
 export class Bench {
@@ -81,12 +66,27 @@ export class Bench {
   get now(): Moment {
     return this.#props().now;
   }
-  get text(): Text {
+  get text(): BenchText {
     return this.#props().text;
   }
-  get words(): Text['bench'] {
+  get words(): BenchText['bench'] {
     return this.text.bench;
   }
+  get rest(): RestOfBench {
+    return this.#props().rest;
+  }
+  /** What the first act does not show; nothing until it has come. */
+  get parts(): typeof laterParts | undefined {
+    return this.rest.now?.parts;
+  }
+  /** All words: only for what is itself a part of the rest, and came with them. */
+  get whole(): Text {
+    const rest = this.rest.now;
+    if (!rest) throw new Error('a part of the rest of the bench stands before the rest has come');
+    return rest.text;
+  }
+  /** Asks for the rest; where it does not come, `rest.failed` says so. */
+  bringRest = (): void => void this.rest.bring().catch(() => undefined);
   get formats(): Formats {
     return this.#props().formats;
   }

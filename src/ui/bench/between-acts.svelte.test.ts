@@ -8,7 +8,11 @@ import { en } from '../../text/en';
 import { formatsFor } from '../../text/formats';
 import { guideOffers } from './guide-offers';
 
-const words = { text: en, formats: formatsFor({ preferences: FIRST_PREFERENCES, language: 'en' }) };
+const words = {
+  text: en,
+  formats: formatsFor({ preferences: FIRST_PREFERENCES, language: 'en' }),
+  whole: () => en,
+};
 
 /** A guide at an act that is answered by a word, and a disk that takes its time. */
 function atAnAct() {

@@ -1,5 +1,5 @@
 import { ALWAYS, offered, offeredSoon } from '../../guide/offered';
-import type { Text } from '../../text/text';
+import type { BenchText } from '../../text/text';
 import type { Command } from '../../voice/commands';
 import type { HandsFree } from './hands-free';
 import type { Offer } from './offer';
@@ -21,7 +21,7 @@ const AT_ANY_TIME: ReadonlySet<Command> = new Set<Command>([...ALWAYS, 'stop lis
 type Heard = (command: Command, how: 'touch' | 'key') => void;
 
 /** What the guide offers, as pads in its order. What comes when it has spoken is shown before, and held until then. */
-export function guideOffers({ context }: HandsFree, { guide }: Text, hear: Heard): Offer[] {
+export function guideOffers({ context }: HandsFree, { guide }: BenchText, hear: Heard): Offer[] {
   const now = offered(context);
   return offeredSoon(context).map((command, index) => ({
     phrase: guide.commands[command][0] ?? command,

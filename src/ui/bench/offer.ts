@@ -1,6 +1,6 @@
 import { commandForKey } from '../../guide/command-for-key';
 import type { Keys } from '../../domain/key-preferences';
-import type { Text } from '../../text/text';
+import type { BenchText } from '../../text/text';
 import type { Command } from '../../voice/commands';
 
 /** How something was pressed. */
@@ -24,8 +24,8 @@ export type Offer = {
 
 /** An offer that only the screen has. */
 export const offer = (
-  text: Text,
-  pad: keyof Text['bench']['pads'],
+  text: BenchText,
+  pad: keyof BenchText['bench']['pads'],
   onpress: (how: Press) => void,
   rules: Pick<Offer, 'main' | 'disabled'> = {},
 ): Offer => ({ phrase: text.bench.pads[pad], onpress, ...rules });

@@ -1,6 +1,5 @@
 import type { Component } from 'svelte';
 import type { Act } from '../../procedure/step';
-import AccountCard from './AccountCard.svelte';
 import AddCard from './AddCard.svelte';
 import BottlesCard from './BottlesCard.svelte';
 import ClockCard from './ClockCard.svelte';
@@ -13,12 +12,10 @@ import LitresCard from './LitresCard.svelte';
 import ReadingCard from './ReadingCard.svelte';
 import TemperatureCard from './TemperatureCard.svelte';
 
-type Cards = { [Kind in Act['kind']]: Component<{ act: Extract<Act, { kind: Kind }> }> };
+type Kinds = Exclude<Act['kind'], 'account'>;
+type Cards = { [Kind in Kinds]: Component<{ act: Extract<Act, { kind: Kind }> }> };
 
-/** Whether a card has nothing to be filled in: it shows an act, and is answered by a word. */
-export const isPlain = ({ kind }: Act): boolean => kind === 'do' || kind === 'add';
-
-/** One card for every kind of act. A wait that is over is answered like anything that was done. */
+/** One card for every kind of act but the first that a batch asks for: its own comes with the bench. A wait that is over is answered like anything that was done. */
 export const CARDS: Cards = {
   do: DoCard,
   add: AddCard,
@@ -31,7 +28,6 @@ export const CARDS: Cards = {
   gap: GapCard,
   bottles: BottlesCard,
   filled: FilledCard,
-  account: AccountCard,
   instrument: InstrumentCard,
   judge: JudgeCard,
 };

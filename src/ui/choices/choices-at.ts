@@ -13,22 +13,20 @@ import { paceAt } from './pace-at';
 /** What the maker may choose where the batch stands, beside the procedure. On the pads it is folded, after all others. */
 export function choicesAt(bench: Bench): Offer[] {
   if (isEnd(bench.place)) return [];
-  const { text } = bench;
+  const ways = bench.words.otherWays;
   const choose = (phrase: string, choice: Choice): Offer => ({
     phrase,
     folded: 'always',
     onpress: () => bench.choose(choice),
   });
   const offers = [
-    ...(isForAReason(bench) ? [choose(text.override.open, { page: 'in spite of' })] : []),
-    ...(isForNone(bench) ? [choose(text.override.never.open, { page: 'why not' })] : []),
-    ...(isTooHeavy(bench) ? [choose(text.override.sugarTest.open, { page: 'sugar test' })] : []),
-    ...(paceAt(bench)?.code === 'stuck' ? [choose(text.ladder.open, { page: 'help' })] : []),
-    ...leavable(bench).map((sachet) =>
-      choose(text.override.leaveOut.open(sachet.printed), { page: 'leave out', sachet }),
-    ),
-    ...(bench.facts.entries === 0 ? [choose(text.whatHappened.joining.open, { page: 'join' })] : []),
-    ...(isWaiting(bench) ? [choose(text.away.open, { page: 'away' })] : []),
+    ...(isForAReason(bench) ? [choose(ways.inSpiteOf, { page: 'in spite of' })] : []),
+    ...(isForNone(bench) ? [choose(ways.whyNot, { page: 'why not' })] : []),
+    ...(isTooHeavy(bench) ? [choose(ways.sugarTest, { page: 'sugar test' })] : []),
+    ...(paceAt(bench)?.code === 'stuck' ? [choose(ways.help, { page: 'help' })] : []),
+    ...leavable(bench).map((sachet) => choose(ways.leaveOut(sachet.printed), { page: 'leave out', sachet })),
+    ...(bench.facts.entries === 0 ? [choose(ways.join, { page: 'join' })] : []),
+    ...(isWaiting(bench) ? [choose(ways.away, { page: 'away' })] : []),
   ];
   return offers.filter(({ phrase }, index) => offers.findIndex((each) => each.phrase === phrase) === index);
 }

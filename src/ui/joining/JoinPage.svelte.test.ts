@@ -4,10 +4,11 @@ import { Maker } from '../../../tests/story/maker';
 import { en } from '../../text/en';
 
 const { joining } = en.whatHappened;
+const { join } = en.bench.otherWays;
 
 async function opened() {
   const page = benchOf(new Maker(fruitWine));
-  await page.press(joining.open);
+  await page.press(join);
   const answer = (sachet: string, known: string) => {
     const labels = [...page.getByRole('group', { name: sachet }).querySelectorAll('label')];
     return page.user.click(labels.find((each) => each.textContent.includes(known))!);
@@ -72,6 +73,6 @@ describe('joining with a batch that is running already', () => {
   test('is offered at the very beginning only', () => {
     const maker = new Maker(fruitWine);
     maker.answer();
-    expect(benchOf(maker).queryByRole('button', { name: joining.open })).not.toBeInTheDocument();
+    expect(benchOf(maker).queryByRole('button', { name: join })).not.toBeInTheDocument();
   });
 });

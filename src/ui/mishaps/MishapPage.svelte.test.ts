@@ -104,7 +104,7 @@ describe('what happened', () => {
       await page.press('tell it');
       await page.press(/^yes it is/);
       expect(page.getAllByRole('alert')[0]).toHaveTextContent(`The journal has “${name}” in the wine since`);
-      await page.press(en.whatHappened.stillFull(name));
+      await page.press(en.wrappers.tooFew.which(name));
       expect(page.heading()).toBe(mishaps['sachet still full'].title);
       expect(page.queryByRole('alert')).not.toBeInTheDocument();
       expect(page.getByRole('radio', { name })).toBeChecked();

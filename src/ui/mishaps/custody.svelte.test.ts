@@ -4,7 +4,8 @@ import { Maker } from '../../../tests/story/maker';
 import type { Gravity } from '../../domain/gravity';
 import { en } from '../../text/en';
 
-const { lookedAgain, mishaps, wrappers } = en.whatHappened;
+const { wrappers } = en;
+const { lookedAgain, mishaps } = en.whatHappened;
 const HOUR = 3600;
 
 /** The visit of the first day is over: bentonite and yeast are in. */

@@ -10,6 +10,7 @@ import type { Place } from '../../procedure/phase';
 import { en as text } from '../../text/en';
 import { formatsFor } from '../../text/formats';
 import { headerOf } from '../../workflow/header-of';
+import BatchCard from './BatchCard.svelte';
 import OpeningScreen from './OpeningScreen.svelte';
 import type { Shelved } from './shelved';
 
@@ -25,7 +26,16 @@ const at = (name: string, place: Place, sheet = lightFruit!) => shelved(name, ne
 
 function show(batches: readonly Shelved[], now: Moment, more: object = {}) {
   const said = { onbringin: vi.fn(), onkeep: vi.fn(), onagain: vi.fn() };
-  const { unmount } = render(OpeningScreen, { batches, now, text, whole: text, formats, ...said, ...more });
+  const { unmount } = render(OpeningScreen, {
+    batches,
+    now,
+    text,
+    whole: text,
+    Card: BatchCard,
+    formats,
+    ...said,
+    ...more,
+  });
   return { ...said, unmount };
 }
 const NOW: Moment = { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 120 };

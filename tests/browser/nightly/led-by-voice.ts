@@ -25,8 +25,6 @@ export type Slips = Readonly<Record<string, number>>;
 export class LedByVoice extends Led {
   /** Who talks over a running tap all day says some things more than three times. */
   readonly spoken = new SpokenTo(this.page, CLIPS, 6);
-  /** What was taken for something else, and put right. */
-  readonly putRight: string[] = [];
   slips: Slips = {};
   readonly #slipped = new Set<string>();
 
@@ -97,11 +95,11 @@ export class LedByVoice extends Led {
     const { fields } = dictationAt(situation);
     await this.spoken.saysUntil(begin, async () => (await this.#heading()) === this.#asks(fields[0]!));
     for (let nth = 0; ; nth += 1) {
-      for (const field of fields) await this.#tell(field, event, fields.length === 1);
+      for (const field of fields) await this.#tell(field, event);
       const asked = await this.#readBack();
       if (asked === right) break;
       if (nth === TRIES) throw new Error(`it reads back “${asked}” for “${String(right)}”`);
-      this.putRight.push(`“${asked}”`);
+      this.spoken.putRight.push(`“${asked}”`);
       await this.spoken.saysUntil(NO, async () => (await this.#heading()) === this.#asks(fields[0]!));
     }
     await this.#counts(YES);
@@ -116,24 +114,10 @@ export class LedByVoice extends Led {
 
   #asks = (field: Field): string => words.text.dictated.asks[field](words.formats);
 
-  /** Answers one question; what is said back is listened to, and taken back where it is another. */
-  async #tell(field: Field, event: BatchEvent, isOnly: boolean): Promise<void> {
-    const asks = this.#asks(field);
+  async #tell(field: Field, event: BatchEvent): Promise<void> {
     const wanted = answersIn(event)[field]!;
-    const row = this.page.locator('dl > div').filter({ hasText: asks }).locator('dd');
-    for (let nth = 0; nth < TRIES; nth += 1) {
-      await this.spoken.saysUntil(
-        this.#phrase(field, wanted, event),
-        async () => (await this.#heading()) !== asks,
-      );
-      // What is told last is in what is read back.
-      if (isOnly || (await row.count()) === 0) return;
-      const taken = await row.textContent();
-      if (taken === spokenAnswer(field, wanted, words)) return;
-      this.putRight.push(`“${String(taken)}” to “${asks}”`);
-      await this.spoken.saysUntil('that is wrong', async () => (await this.#heading()) === asks);
-    }
-    throw new Error(`“${asks}” was answered ${String(TRIES)} times, and always taken for something else`);
+    const phrase = () => this.#phrase(field, wanted, event);
+    await this.spoken.tells(this.#asks(field), phrase, spokenAnswer(field, wanted, words));
   }
 
   #phrase(field: Field, wanted: number | boolean, event: BatchEvent): string {

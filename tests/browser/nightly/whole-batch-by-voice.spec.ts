@@ -77,14 +77,14 @@ test('from unboxing to the last look, by speech alone, without a network and ove
   const kept = await keptEvents(page);
   console.log(
     `  ${String(kept.length)} entries in ${((Date.now() - began) / 60_000).toFixed(1)} minutes; ` +
-      `said again: ${String(led.spoken.saidAgain.length)} (${led.spoken.saidAgain.join(', ')}); put right: ${led.putRight.join(', ')}`,
+      `said again: ${String(led.spoken.saidAgain.length)} (${led.spoken.saidAgain.join(', ')}); put right: ${led.spoken.putRight.join(', ')}`,
   );
   expect(told(kept)).toEqual(told(maker.journal));
   expect(kept.filter(({ how }) => how !== 'voice' && how !== 'timer')).toEqual([]);
   expect(await page.evaluate(() => globalThis.touched)).toEqual(
     BY_HAND.map((touch) => expect.stringMatching(touch)),
   );
-  expect(led.putRight).toEqual(
+  expect(led.spoken.putRight).toEqual(
     expect.arrayContaining([
       expect.stringMatching(/twenty litres|20 litres/),
       expect.stringMatching(/one point zero two six/i),

@@ -1,3 +1,8 @@
+import { asGravity, relativeDensity } from '../../../src/domain/gravity';
+import type { Reading } from '../../../src/domain/reading';
+import { gravityAsked } from '../../../src/procedure/gravity-asked';
+import type { KitSheet } from '../../../src/procedure/kit-sheet';
+import { builtInSheets } from '../../../src/procedure/kits';
 import { guide } from '../../../src/text/en/guide';
 import { COMMANDS, type Command } from '../../../src/voice/commands';
 import type { Offer } from '../../../src/voice/grammar-for';
@@ -54,10 +59,21 @@ export function offerWith(command: Command, isOnOffer: boolean, nth: number): Of
 }
 
 /** While a number is asked: it, and what can be said at any act. */
-export const offerAsking = ({ asked }: NumberClip): Offer => ({
+export const offerAsking = ({ asked, value }: NumberClip): Offer => ({
   ...phrasesOf(['again', 'back', 'wait', 'why', 'where are we', 'what can I say', 'something went wrong']),
-  numbers: RANGES[asked],
+  numbers: asked === 'gravity' ? { ...RANGES[asked], ...afterTheLast(value) } : RANGES[asked],
 });
+
+/** Ten-thousandths that the wine has come down since its last reading: a few days' worth. */
+const COME_DOWN = 100;
+
+/** The range in which the app hears a reading of a wine on its way, by its last one. */
+function afterTheLast(value: number): { lowest: number; highest: number } {
+  const [sheet] = builtInSheets as readonly [KitSheet];
+  const last = { read: asGravity(value) + COME_DOWN, struck: false } as Reading;
+  const { lowest, highest } = gravityAsked(undefined, sheet, { readings: [last] });
+  return { lowest: relativeDensity(lowest), highest: relativeDensity(highest) };
+}
 
 const OWNER = new Map(
   COMMANDS.flatMap((command) => guide.commands[command].map((phrase) => [phrase, command] as const)),

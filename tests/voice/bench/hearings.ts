@@ -8,7 +8,7 @@ import { timed, type Cut } from './cut';
 
 /** Something to be decoded while an offer stands. */
 export type Job = { cut: Cut; offer: Offer };
-export type Done = { understood: Understood; took: number };
+export type Done = { hearing: Hearing | undefined; understood: Understood; took: number };
 
 type Way = {
   load: (ear: Ear, offer: Offer) => void;
@@ -40,8 +40,11 @@ export function decodeAll(ear: Ear, way: Way, jobs: readonly Job[]): Done[] {
     if (same[0]) way.load(ear, same[0].offer);
     for (const job of same) {
       const { samples, snr } = job.cut;
-      const { result, took } = timed(() => way.understand(ear.decoder.decode(samples), job.offer, snr));
-      done.set(job, { understood: result, took });
+      const { result, took } = timed(() => {
+        const hearing = ear.decoder.decode(samples);
+        return { hearing, understood: way.understand(hearing, job.offer, snr) };
+      });
+      done.set(job, { ...result, took });
     }
   }
   return jobs.map((job) => done.get(job)!);

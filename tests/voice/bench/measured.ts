@@ -1,6 +1,7 @@
+import type { Clip } from '../corpus/clip';
 import { SPEAKERS, type Speaker } from '../corpus/speakers';
 import { openEar, type Ear } from '../hear';
-import { isCommand, isNumber, trials, type Trial } from './commands';
+import { isCommand, isNumber, trials, type Room, type Trial } from './commands';
 import { AS_THE_APP, PLAIN } from './hearings';
 import {
   allAtOnce,
@@ -64,17 +65,11 @@ export async function measured(set: Speaker['set'], size: Size, part: Part): Pro
   };
 }
 
-function phrases(
-  ear: Ear,
-  room: ReturnType<typeof rooms>,
-  mine: ReturnType<typeof corpus>,
-  { phrases }: Size,
-) {
+function phrases(ear: Ear, room: Room, mine: readonly Clip[], { phrases }: Size) {
   const levels = QUIETS.map((quiet, nth) => ({
     quiet,
     commands: trials(ear, room, every(mine.filter(isCommand), phrases, nth), quiet),
     raw: trials(ear, room, every(mine.filter(isCommand), phrases * 2, nth), quiet, 0),
-    numbers: trials(ear, room, every(mine.filter(isNumber), phrases * 2, nth), quiet),
   }));
   type Level = (typeof levels)[number];
   const of = <T extends Trial>(
@@ -87,8 +82,20 @@ function phrases(
     off: of(notOnOffer, ({ commands }) => commands, levels.slice(0, 1)),
     all: of(allAtOnce, ({ commands }) => every(commands, 2)),
     plain: of(plainly, ({ raw }) => raw),
-    numbers: of(numbersAsked, ({ numbers }) => numbers),
+    numbers: numbersAt(ear, room, mine, phrases * 2),
   };
+}
+
+const numbersAt = (ear: Ear, room: Room, mine: readonly Clip[], nth: number): AtQuiet[] =>
+  QUIETS.map((quiet, from) => ({
+    quiet,
+    results: numbersAsked(ear, trials(ear, room, every(mine.filter(isNumber), nth, from), quiet)),
+  }));
+
+/** Numbers by themselves, each n-th at each level of noise. */
+export async function numbersMeasured(set: Speaker['set'], nth: number): Promise<AtQuiet[]> {
+  const clips = corpus(set);
+  return numbersAt(await openEar(), rooms(clips), clips, nth);
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

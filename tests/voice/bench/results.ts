@@ -59,6 +59,12 @@ function worst(results: readonly Result[]): string {
     .join(' · ');
 }
 
+export const NUMBERS = '## Numbers, while one is asked (each is read back before it counts)';
+
+/** The part of the report that is about numbers. */
+export const numbersTold = (all: readonly AtQuiet[]): string =>
+  [NUMBERS, byNoise(all), `Least understood in quiet: ${worst(all[0]?.results ?? [])}.`].join('\n\n');
+
 /** The whole report, as Markdown. */
 export function results({ said, talk }: Measured, set: Speaker['set']): string {
   const kinds = Object.keys(TALK) as (keyof Measured['talk'])[];
@@ -74,9 +80,7 @@ export function results({ said, talk }: Measured, set: Speaker['set']): string {
     byNoise(said.all),
     '## Commands to the engine by itself: every phrase at once, no decoys, noise left in',
     byNoise(said.plain),
-    '## Numbers, while one is asked (each is read back before it counts)',
-    byNoise(said.numbers),
-    `Least understood in quiet: ${worst(said.numbers[0]?.results ?? [])}.`,
+    numbersTold(said.numbers),
     '## Talk that is no command',
     table(
       ['talk', ...TALK_CELLS],

@@ -9,8 +9,8 @@ export type Asked = 'start gravity' | 'gravity' | 'celsius' | 'fahrenheit' | 'co
 export const RANGES: Record<Asked, { kind: NumberKind; lowest: number; highest: number }> = {
   'start gravity': { kind: 'gravity', lowest: 1.04, highest: 1.13 },
   gravity: { kind: 'gravity', lowest: 0.985, highest: 1.13 },
-  celsius: { kind: 'temperature', lowest: 0, highest: 40 },
-  fahrenheit: { kind: 'temperature', lowest: 32, highest: 104 },
+  celsius: { kind: 'temperature', lowest: 10, highest: 40 },
+  fahrenheit: { kind: 'temperature', lowest: 50, highest: 104 },
   count: { kind: 'count', lowest: 1, highest: 60 },
   minutes: { kind: 'minutes', lowest: 1, highest: 60 },
   litres: { kind: 'litres', lowest: 0.5, highest: 30 },
