@@ -9,14 +9,17 @@ export type GravityScale = {
   lines: { gravity: Gravity; long: boolean }[];
 };
 
-const LINES_WANTED = 6;
-const STEPS = [5, 10, 20, 50, 100, 200];
+/** So many numbers at most, and so much height for each: a low scale has fewer. */
+const MOST_NUMBERS = 6;
+const HIGH = 24;
+const STEPS = [5, 10, 20, 50, 100, 200, 500];
 const ROOM = 20;
 
 /** A scale that holds all these gravities with a little room, and few enough numbers to be read. */
 export function gravityScale(gravities: readonly Gravity[], top: number, bottom: number): GravityScale {
   const span = Math.max(...gravities) - Math.min(...gravities) + 2 * ROOM;
-  const step = STEPS.find((each) => span / each <= LINES_WANTED) ?? 200;
+  const wanted = Math.max(2, Math.min(MOST_NUMBERS, (bottom - top) / HIGH));
+  const step = STEPS.find((each) => span / each <= wanted) ?? 500;
   const highest = Math.ceil((Math.max(...gravities) + ROOM) / step) * step;
   const lowest = Math.floor((Math.min(...gravities) - ROOM) / step) * step;
   const fine = step / 5;

@@ -1,6 +1,9 @@
 import type { Page } from '@playwright/test';
 
-/** What lies wrong on the page as it stands: nothing may scroll sideways, run off, be cut, or be too small to press. Runs in the page. */
+/**
+ * What lies wrong on the page as it stands: nothing may scroll sideways, run off, be cut, lie beneath the pads, or be too
+ * small to press; what is to be done is in sight, and where there is more than is shown, that is shown too. Runs in the page.
+ */
 function faultsNow(): string[] {
   const LEAST_PAD = 72;
   const told = (element: Element) => element.textContent.trim().replace(/\s+/g, ' ').slice(0, 40);
@@ -33,6 +36,53 @@ function faultsNow(): string[] {
   return [...sideways, ...small, ...off, ...cut];
 }
 
+/** What the pads lie over, what of the heading is out of sight, and a band that goes on without a sign of it. Runs in the page. */
+function hiddenNow(): string[] {
+  const told = (element: Element) => element.textContent.trim().replace(/\s+/g, ' ').slice(0, 40);
+  const clips = (element: Element) => getComputedStyle(element).overflowY !== 'visible';
+  /** How much of a line is left by the bands that it stands in. */
+  const seen = (element: Element, line: DOMRect) => {
+    let { top, bottom, left, right } = line;
+    for (let around = element.parentElement; around; around = around.parentElement) {
+      if (around === document.body || !clips(around)) continue;
+      const edge = around.getBoundingClientRect();
+      [top, bottom] = [Math.max(top, edge.top), Math.min(bottom, edge.bottom)];
+      [left, right] = [Math.max(left, edge.left), Math.min(right, edge.right)];
+    }
+    return { top, bottom, left, right };
+  };
+  const linesOf = (element: Element) => {
+    if (element instanceof SVGElement) return [element.getBoundingClientRect()];
+    const words = document.createRange();
+    words.selectNodeContents(element);
+    return [...words.getClientRects()];
+  };
+  const pads = document.querySelector('.offers');
+  const at = pads?.getBoundingClientRect();
+  const shown = [
+    ...document.querySelectorAll('.act :is(h1, h2, p, li, dt, dd, label, button, figure svg, .picture svg)'),
+  ].filter((element) => element.checkVisibility() && !element.closest('.unseen, .sign'));
+  const beneath = shown
+    .filter((element) =>
+      linesOf(element).some((line) => {
+        const { top, bottom, left, right } = seen(element, line);
+        const wide = Math.min(right, at?.right ?? 0) - Math.max(left, at?.left ?? 0);
+        return wide > 2 && Math.min(bottom, at?.bottom ?? 0) - Math.max(top, at?.top ?? 0) > 2;
+      }),
+    )
+    .map((element) => `lies beneath the pads: ${told(element)}`);
+  const heading = document.querySelector('.act h1');
+  const place = heading?.getBoundingClientRect();
+  const left = heading && place && seen(heading, place);
+  const isOut = place && left && left.bottom - left.top < place.height - 2;
+  const out = heading && isOut ? [`is not wholly in sight: ${told(heading)}`] : [];
+  const unsaid = [...document.querySelectorAll('.act')]
+    .filter((act) => clips(act) && act.scrollHeight - act.scrollTop > act.clientHeight + 8)
+    .filter((act) => !act.querySelector('.sign')?.checkVisibility())
+    .map((act) => `goes on without a sign of it: ${told(act)}`);
+  return [...beneath, ...out, ...unsaid];
+}
+
 /** Every sentence a third longer, as another language may be; and back again. Runs in the page. */
 function lengthen(longer: boolean): void {
   const marked = document as Document & { lengthened?: [Text, string][] };
@@ -50,9 +100,24 @@ function lengthen(longer: boolean): void {
 
 /** What lies wrong on the page, and what would in a language whose words are a third longer. */
 export async function layoutFaults(page: Page): Promise<string[]> {
-  const here = await page.evaluate(faultsNow);
+  const faults = async () => [...(await page.evaluate(faultsNow)), ...(await page.evaluate(hiddenNow))];
+  /** Once the page has seen what is in sight of it: the clock of a page may stand still, its eyes do not. */
+  const drawn = () =>
+    page.evaluate(
+      () =>
+        new Promise<void>((seen) => {
+          const look = new IntersectionObserver(() => {
+            look.disconnect();
+            seen();
+          });
+          look.observe(document.body);
+        }),
+    );
+  await drawn();
+  const here = await faults();
   await page.evaluate(lengthen, true);
-  const longer = await page.evaluate(faultsNow);
+  await drawn();
+  const longer = await faults();
   await page.evaluate(lengthen, false);
   return [...here, ...longer.map((fault) => `a third longer: ${fault}`)];
 }
