@@ -21,6 +21,6 @@ describe('what is said', () => {
   test('stays in the record of what was said', async () => {
     const { press, getByRole, heading } = benchOf(before('lay out sachets 1'));
     await press('that is done');
-    expect(getByRole('log', { name: 'What is said' })).toHaveTextContent(heading() ?? '');
+    expect(getByRole('log', { name: 'What is said' })).toHaveTextContent(heading());
   });
 });
