@@ -6,6 +6,7 @@ import type { BenchPage } from './bench';
 import { broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 import { layoutFaults } from './nightly/layout-faults';
+import { violations } from './violations';
 
 test.use({ timezoneId: 'UTC', hasTouch: true });
 
@@ -89,6 +90,21 @@ test('where a page holds more than it shows there is a sign of it, until its end
   });
   await expect(sign).toBeHidden();
   expect(await pads.boundingBox(), 'the pads stay where they are').toEqual(before);
+});
+
+test('what shows all that it holds is no band that moves, to axe either', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const maker = makerOf('hedge-lantern');
+  while (maker.act?.step !== 'choose a place') maker.answer();
+  const bench = await broughtIn(page, maker);
+  await bench.heed();
+  expect(await violations(page)).toEqual([]);
+});
+
+test('a warning that is longer than its frame has a sign of it, however little longer', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await broughtIn(page, makerOf('hedge-lantern').goTo('degas'));
+  expect(await layoutFaults(page)).toEqual([]);
 });
 
 test('seven sachets are asked back in words that stand clear of the pads', async ({ page }) => {
