@@ -3,7 +3,7 @@ import type { Offer } from '../../../src/voice/grammar-for';
 import type { Clip } from '../corpus/clip';
 import { openEar, type Ear } from '../hear';
 import { isCommand, isOf, offerWith, someOffer, trials, type CommandClip, type Trial } from './commands';
-import { AS_THE_APP, decodeAll, type Done, type Job } from './hearings';
+import { AS_THE_APP, decodeEach, type Done } from './hearings';
 import { every, QUIETS } from './measured';
 import { table } from './report';
 import { corpus, named, rooms, speakerOf } from './sound';
@@ -47,13 +47,11 @@ function heard<C extends Clip>(
     const offer = offerFor(clip, nth);
     return offer ? [{ clip, offer, cuts }] : [];
   });
-  const jobs = asked.map(({ offer, cuts }) => cuts.map((cut): Job => ({ cut, offer })));
-  const flat = jobs.flat();
-  const done = new Map(decodeAll(ear, AS_THE_APP, flat).map((each, nth) => [flat[nth]!, each]));
-  return asked.map(({ clip, offer }, nth) => ({
+  const done = decodeEach(ear, AS_THE_APP, asked);
+  return asked.map(({ clip, offer, cuts }, nth) => ({
     clip,
     offer,
-    cuts: jobs[nth]!.map((job) => ({ snr: job.cut.snr, done: done.get(job)! })),
+    cuts: cuts.map(({ snr }, at) => ({ snr, done: done[nth]![at]! })),
   }));
 }
 

@@ -49,3 +49,15 @@ export function decodeAll(ear: Ear, way: Way, jobs: readonly Job[]): Done[] {
   }
   return jobs.map((job) => done.get(job)!);
 }
+
+/** Every cut of each recording, decoded while its offer stands. */
+export function decodeEach(
+  ear: Ear,
+  way: Way,
+  all: readonly { cuts: readonly Cut[]; offer: Offer }[],
+): Done[][] {
+  const jobs = all.map(({ cuts, offer }) => cuts.map((cut): Job => ({ cut, offer })));
+  const flat = jobs.flat();
+  const done = new Map(decodeAll(ear, way, flat).map((each, nth) => [flat[nth], each]));
+  return jobs.map((mine) => mine.map((job) => done.get(job)!));
+}

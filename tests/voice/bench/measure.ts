@@ -9,7 +9,7 @@ import {
   type NumberClip,
   type Trial,
 } from './commands';
-import { AS_THE_APP, decodeAll, PLAIN, type Done, type Job } from './hearings';
+import { AS_THE_APP, decodeAll, decodeEach, PLAIN } from './hearings';
 import { outcomeOf, type Outcome } from './tally';
 import type { Offer } from '../../../src/voice/grammar-for';
 import type { Ear } from '../hear';
@@ -20,12 +20,13 @@ export type Result<C extends Clip = Clip> = { clip: C; outcome: Outcome; late: n
 type Asked<C extends Clip> = { trial: Trial<C>; offer: Offer; isRight: (said: string | number) => boolean };
 
 function results<C extends Clip>(ear: Ear, way: typeof PLAIN, all: readonly Asked<C>[]): Result<C>[] {
-  const jobs = all.map(({ trial, offer }) => trial.cuts.map((cut): Job => ({ cut, offer })));
-  const done = new Map<Job, Done>();
-  const flat = jobs.flat();
-  decodeAll(ear, way, flat).forEach((each, nth) => done.set(flat[nth]!, each));
+  const done = decodeEach(
+    ear,
+    way,
+    all.map(({ trial: { cuts }, offer }) => ({ cuts, offer })),
+  );
   return all.map(({ trial, isRight }, nth) => {
-    const mine = (jobs[nth] ?? []).map((job) => done.get(job)!);
+    const mine = done[nth] ?? [];
     const outcome = outcomeOf(
       mine.map(({ understood }) => understood),
       isRight,
