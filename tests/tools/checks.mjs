@@ -1,3 +1,4 @@
+import { failureTold } from './failures.mjs';
 import { runModule } from './run.mjs';
 
 /** @type {readonly [script: string, ...args: string[]]} */
@@ -14,8 +15,11 @@ const CHECKS = [
   ['knip', 'knip/bin/knip.js', '--no-progress'],
 ];
 
-/** Runs every static check, two at a time, and shows the output of those that fail. */
-export async function runChecks() {
+/**
+ * Runs every static check, two at a time, and shows the output of those that fail.
+ * @param {string[]} told takes the names of those that fail, and what they said
+ */
+export async function runChecks(told) {
   const waiting = [...CHECKS];
   const counts = { passed: 0, failed: 0 };
   const worker = async () => {
@@ -26,6 +30,7 @@ export async function runChecks() {
       console.log(
         `${ok ? '✓' : '✗'} ${name} (${seconds.toFixed(1)} s)${ok ? '' : `\n${output.trimEnd()}\n`}`,
       );
+      if (!ok) told.push(failureTold(name, [output]));
     }
   };
   await Promise.all([worker(), worker()]);
