@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { at, untimed } from '../../tests/story/scene';
 import type { Play } from '../../tests/story/play';
 import { earshot } from './earshot';
+import { offered } from './offered';
 
 async function listening(...where: Parameters<typeof at>): Promise<Play> {
   const play = await at(...where);
@@ -25,6 +26,15 @@ describe('what was not surely heard', () => {
     await play.says('no');
     await play.says('yes');
     expect(untimed(play)).not.toContain('Batch: act done, rinse gear 1');
+  });
+
+  test('answers to nothing once the ears are off, where it was a word for them alone', async () => {
+    const play = await listening('clean', 'rinse gear 1');
+    await play.mayHaveSaid('stop listening');
+    expect(offered(play.context)).toEqual(expect.arrayContaining(['yes', 'no']));
+    await play.listens(false);
+    expect(offered(play.context)).not.toContain('yes');
+    expect(offered(play.context)).toContain('done');
   });
 
   test('is read back all the same where it matters', async () => {

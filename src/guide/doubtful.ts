@@ -3,7 +3,7 @@ import { tone, say, sayOwn, type Effect } from './guide-actions';
 import type { GuideContext } from './guide-context';
 import type { GuideCommand, GuideEvent } from './guide-events';
 import { whatHappened } from './guide-text';
-import { offered } from './offered';
+import { inDoubt, offered } from './offered';
 
 type Of<Type extends GuideEvent['type']> = Extract<GuideEvent, { type: Type }>;
 
@@ -19,7 +19,7 @@ export function askAbout(context: GuideContext, { command }: Of<'unsure'>): Effe
   return say({ ...context, unsure: command }, 'aside', [asked]);
 }
 
-export const isUnsure = ({ unsure }: GuideContext): boolean => unsure !== undefined;
+export const isUnsure = (context: GuideContext): boolean => inDoubt(context) !== undefined;
 
 /** It was meant: it is taken as if it had been heard surely. */
 export const meant = (context: GuideContext, { how, at }: GuideCommand): Effect => ({
