@@ -6,6 +6,7 @@ import { importBatch } from '../src/workflow/import-batch';
 import { Journal, type Told } from '../src/workflow/journal';
 import { removeBatch } from '../src/workflow/remove-batch';
 import { replay } from '../src/workflow/replay';
+import { draws } from './story/draws';
 import { Maker } from './story/maker';
 import { asTold, batch, BEGUN, Device, sheet, sure, whole } from './story/tabs';
 import { contents, tamper, TwoDatabases } from './story/two-databases';
@@ -161,7 +162,7 @@ describe('two tabs', () => {
         expect(await contents(disk.second)).toEqual(await contents(disk.first));
         for (const each of tabs) each.close();
       }),
-      { numRuns: 12 },
+      draws(12, 200),
     );
   });
 });

@@ -11,11 +11,11 @@ import { COURSE, isGate, isPhase, type Gate, type Phase } from '../src/procedure
 import { toldOf } from '../src/procedure/facts';
 import { replay } from '../src/workflow/replay';
 import { anySheet } from './story/any-sheet';
+import { draws } from './story/draws';
 import { Maker, type Wine } from './story/maker';
 import { persevere } from './story/persevere';
 import { anythingBroken } from './story/seals';
 
-const RUNS = process.env['NIGHTLY'] === '1' ? 5000 : 300;
 /** A busy machine is no failure: the count of runs is what is fixed. */
 const PATIENCE = 3_600_000;
 
@@ -149,7 +149,7 @@ test(
         expect(glass ? undefined : persevere(maker, watch)).toBeUndefined();
         expect(replay(maker.input, maker.journal)).toEqual({ snapshot: maker.snapshot });
       }),
-      { numRuns: RUNS },
+      draws(300, 5000),
     );
     expect([...seen.sealed].toSorted()).toEqual(['bottle', 'fine', 'stabilise']);
     expect(seen.told.size).toBeGreaterThan(25);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createActor } from 'xstate';
 import { anyBlow, eventOf, type Blow } from '../../tests/story/blows';
+import { draws } from '../../tests/story/draws';
 import { Maker } from '../../tests/story/maker';
 import { words } from '../../tests/story/play';
 import { builtInSheets } from '../procedure/kits';
@@ -15,7 +16,6 @@ import { guideMachine } from './guide-machine';
 import { offered } from './offered';
 import { situationOf } from './situation-of';
 
-const RUNS = process.env['NIGHTLY'] === '1' ? 5000 : 300;
 /** Every batch just before something that cannot be taken back. */
 const SCENES = builtInSheets.flatMap((sheet) => {
   const scenes: Maker[] = [];
@@ -80,7 +80,7 @@ describe('the guide cannot be talked into', () => {
   const always = (holds: (answer: Answer) => void) =>
     fc.assert(
       fc.property(cases, ([scene, blows]) => under(scene, blows).forEach(holds)),
-      { numRuns: RUNS },
+      draws(300, 5000),
     );
 
   test('ending a batch, striking a reading, or giving a reason in the maker’s name', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { draws } from '../../tests/story/draws';
 import { MemoryJournalStore } from '../../tests/story/memory-journal-store';
 import { batch, BEGUN, Device, sure, whole } from '../../tests/story/tabs';
 import type { Problem } from '../domain/problem';
@@ -82,6 +83,7 @@ describe('a second tab', () => {
         );
         expect(answers.filter(Boolean).every(isHonest)).toBe(true);
       }),
+      draws(100, 2000),
     ));
 
   test('that loses twice gives up, and has changed nothing', async () => {

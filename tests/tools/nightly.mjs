@@ -8,7 +8,14 @@ import { run, runModule } from './run.mjs';
 if (!(await installPackages())) process.exit(1);
 const { ok } = await runModule(
   'vitest/vitest.mjs',
-  ['run', 'src', 'tests/nightly', 'tests/sealed-acts.test.ts', 'tests/mishaps-keep-the-seals.test.ts'],
+  [
+    'run',
+    'src',
+    'tests/nightly',
+    'tests/sealed-acts.test.ts',
+    'tests/mishaps-keep-the-seals.test.ts',
+    'tests/journal-on-disk.test.ts',
+  ],
   {
     env: { NIGHTLY: '1' },
     minutes: 240,
