@@ -59,6 +59,14 @@ function hiddenNow(): string[] {
   };
   const pads = document.querySelector('.offers');
   const at = pads?.getBoundingClientRect();
+  const ear = document.querySelector('.band > [aria-pressed]')?.getBoundingClientRect();
+  const overlap = (one: DOMRect, two: DOMRect) =>
+    Math.min(one.right, two.right) - Math.max(one.left, two.left) > 1 &&
+    Math.min(one.bottom, two.bottom) - Math.max(one.top, two.top) > 1;
+  const underTheEar = [...document.querySelectorAll('.band p')]
+    .filter((element) => element.checkVisibility() && !element.closest('.unseen'))
+    .filter((element) => ear && linesOf(element).some((line) => overlap(line, ear)))
+    .map((element) => `lies beneath the ear: ${told(element)}`);
   const shown = [
     ...document.querySelectorAll('.act :is(h1, h2, p, li, dt, dd, label, button, figure svg, .picture svg)'),
   ].filter((element) => element.checkVisibility() && !element.closest('.unseen, .sign'));
@@ -80,7 +88,7 @@ function hiddenNow(): string[] {
     .filter((act) => clips(act) && act.scrollHeight - act.scrollTop > act.clientHeight + 8)
     .filter((act) => !act.querySelector('.sign')?.checkVisibility())
     .map((act) => `goes on without a sign of it: ${told(act)}`);
-  return [...beneath, ...out, ...unsaid];
+  return [...underTheEar, ...beneath, ...out, ...unsaid];
 }
 
 /** Every sentence a third longer, as another language may be; and back again. Runs in the page. */
