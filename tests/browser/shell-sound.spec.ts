@@ -60,11 +60,13 @@ test('the safety card prints in black on white, without what is only for the scr
   expect({ background, ink }).toEqual({ background: 'rgb(255, 255, 255)', ink: 'rgb(0, 0, 0)' });
 });
 
-test('no screen scrolls sideways at 320 pixels', async ({ page }) => {
+test('no screen scrolls sideways at 320 pixels, with all that can be unfolded', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });
-  for (const address of ['#/', '#/start', '#/settings', '#/help', '#/safety', '#/nowhere']) {
+  for (const address of ['#/', '#/start', '#/settings', '#/help', '#/safety', '#/school', '#/nowhere']) {
     await page.goto(`/${address}`);
     await expect(heading(page)).toBeVisible();
+    if (address === '#/start') await chooseKit(page);
+    for (const fold of await page.locator('summary').all()) await fold.click();
     const over = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );

@@ -147,3 +147,21 @@ test('the lines of the measuring coach can be opened beneath the hydrometer, all
   await expect(last).toBeInViewport({ ratio: WHOLE });
   await expect(bench.pad(/^new reading/)).toBeInViewport({ ratio: WHOLE });
 });
+
+test('what went wrong is asked back and told from its first line, and can be moved by keys', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  const { mishaps, tellIt } = en.whatHappened;
+  const bench = await broughtIn(page, makerOf('hedge-lantern').goTo('ferment'));
+  await bench.press(/^something went wrong/);
+  await bench.press(mishaps['wrong sachet'].title);
+  await page.getByRole('radio').first().check();
+  await bench.press(tellIt);
+  await expect(bench.heading).toContainText('Right?');
+  expect(await violations(page)).toEqual([]);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await bench.yes();
+  await expect(bench.heading).toBeFocused();
+  await expect(bench.heading).toBeInViewport({ ratio: WHOLE });
+});

@@ -21,7 +21,7 @@ const FOLDER = process.env['SCREENS'];
 
 /**
  * Looks at a screen at every size: what the eye for layout finds is noted under the screen's name. Axe looks by day and by
- * night at the first screen of each kind. Pictures are taken where they are wanted. The page is left as it was.
+ * night at the first screen of each kind, where one is named. Pictures are taken where they are wanted. The page is left as it was.
  */
 export class EverySize {
   readonly faults: Record<string, unknown> = {};
@@ -33,10 +33,10 @@ export class EverySize {
     readonly of: string,
   ) {}
 
-  look = async (name: string, kind: string): Promise<void> => {
+  look = async (name: string, kind?: string): Promise<void> => {
     const before = this.page.viewportSize();
-    const isNew = !this.#kinds.has(kind);
-    this.#kinds.add(kind);
+    const isNew = kind !== undefined && !this.#kinds.has(kind);
+    if (kind !== undefined) this.#kinds.add(kind);
     this.#nth += 1;
     for (const [size, [width, height]] of Object.entries(SIZES)) {
       await this.page.setViewportSize({ width, height });
