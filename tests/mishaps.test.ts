@@ -8,6 +8,7 @@ import { LEADS_BACK } from '../src/procedure/leads';
 import { MISHAP_IDS, type Mishap } from '../src/procedure/mishap';
 import { COURSE, type Gate, type Phase } from '../src/procedure/phase';
 import { replay } from '../src/workflow/replay';
+import { everywhere } from './story/everywhere';
 import { Maker } from './story/maker';
 import { persevere } from './story/persevere';
 import { tellingsOf, type Telling } from './story/telling';
@@ -17,28 +18,7 @@ const [hedge] = builtInSheets.filter(({ id }) => id === 'hedge-lantern') as [Kit
 
 type Where = Phase | Gate;
 
-/** A batch at each place. */
-const makers = new Map<string, Maker>(
-  COURSE.map((place) => [place, new Maker(hedge).goTowards(place)] as const).filter(
-    ([place, maker]) => maker.place === place,
-  ),
-);
-
-/** And in between: one stabiliser in, bottles full but not counted, a sachet that was left out. */
-const upTo = (place: Where, act: string): Maker => {
-  const maker = new Maker(hedge).goTowards(place);
-  while (!maker.act?.id.startsWith(act)) maker.answer();
-  return maker;
-};
-const without = (sachet: string, place: Where): Maker => {
-  const maker = new Maker(hedge).goTowards('ferment');
-  maker.report({ type: 'left out', how: 'key', sachet, reason: 'wanted it without' });
-  return maker.goTowards(place);
-};
-makers.set('stabilise, one in', upTo('stabilise', 'add sachet sorbate'));
-makers.set('bottle, filled', upTo('bottle', 'count filled'));
-makers.set('degas, no sorbate', without('sorbate', 'degas'));
-makers.set('clear, no finings', without('finings', 'clear'));
+const makers = everywhere(() => new Maker(hedge));
 
 const named = ({ mishap, sachet, litres }: Telling): string =>
   [mishap, ...(sachet ? [sachet] : []), ...(litres ? [`${String(litres)} l`] : [])].join(', ');
