@@ -4,7 +4,7 @@ import { installPackages } from './install.mjs';
 import { installSpeakers } from '../voice/corpus/install-speakers.mjs';
 import { run, runModule } from './run.mjs';
 
-/** The long runs: properties with many more cases, tests/nightly, every kit by hand and one by voice in a browser, and then every rule broken once. */
+/** The long runs: properties with many more cases, tests/nightly, every kit by hand, every other screen, and a batch by voice in a browser, and then every rule broken once. */
 if (!(await installPackages())) process.exit(1);
 const { ok } = await runModule(
   'vitest/vitest.mjs',

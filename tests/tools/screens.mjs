@@ -6,7 +6,7 @@ import { installPackages } from './install.mjs';
 import { ROOT, runModule } from './run.mjs';
 
 /**
- * Leads every kit through the real screens, and leaves a picture of each, at every size, by day and by night. With
+ * Leads every kit through the real screens, goes to every other screen, and leaves a picture of each, by day and by night. With
  * `--readme` only those of the README and the manifest are taken anew, into public/pictures.
  */
 const isForReadme = process.argv.includes('--readme');
@@ -23,7 +23,7 @@ const walked = await runModule(
     'test',
     '--config',
     'tests/playwright.config.ts',
-    isForReadme ? 'nightly/readme-pictures' : 'every-kit-by-hand',
+    ...(isForReadme ? ['nightly/readme-pictures'] : ['every-kit-by-hand', 'every-other-screen']),
   ],
   { env: { NIGHTLY: '1', [isForReadme ? 'README_PICTURES' : 'SCREENS']: FOLDER }, minutes: 60 },
 );
