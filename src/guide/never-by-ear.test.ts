@@ -118,31 +118,35 @@ const NEVER: ReadonlySet<string> = new Set<BatchEvent['type']>([
 ]);
 
 describe('whatever is heard', () => {
-  test('ends, strikes and overrides nothing; what cannot be undone follows its read-back and a yes; no seal is broken', async () => {
-    let counted = 0;
-    await fc.assert(
-      fc.asyncProperty(
-        fc.nat(SCENES.length - 1),
-        fc.array(anyRun, { minLength: 10, maxLength: 30 }).map((runs) => runs.flat()),
-        async (scene, heard) => {
-          for (const { words, stage, told, readBack, events, irreversible, broken } of await hearing(
-            scene,
-            heard,
-          )) {
-            expect(events.filter(({ type }) => NEVER.has(type))).toEqual([]);
-            expect(broken).toBeUndefined();
-            if (!irreversible) continue;
-            counted += 1;
-            expect([stage, told]).toEqual(['reading back', true]);
-            expect(YES).toContain(words);
-            expect(readBack).not.toBe('');
-            expect(readBack).not.toBe(words);
-          }
-        },
-      ),
-      draws(60, 3000),
-    );
-    // Often enough for the rule to have been asked.
-    expect(counted).toBeGreaterThan(3);
-  }, PATIENCE);
+  test(
+    'ends, strikes and overrides nothing; what cannot be undone follows its read-back and a yes; no seal is broken',
+    async () => {
+      let counted = 0;
+      await fc.assert(
+        fc.asyncProperty(
+          fc.nat(SCENES.length - 1),
+          fc.array(anyRun, { minLength: 10, maxLength: 30 }).map((runs) => runs.flat()),
+          async (scene, heard) => {
+            for (const { words, stage, told, readBack, events, irreversible, broken } of await hearing(
+              scene,
+              heard,
+            )) {
+              expect(events.filter(({ type }) => NEVER.has(type))).toEqual([]);
+              expect(broken).toBeUndefined();
+              if (!irreversible) continue;
+              counted += 1;
+              expect([stage, told]).toEqual(['reading back', true]);
+              expect(YES).toContain(words);
+              expect(readBack).not.toBe('');
+              expect(readBack).not.toBe(words);
+            }
+          },
+        ),
+        draws(60, 3000),
+      );
+      // Often enough for the rule to have been asked.
+      expect(counted).toBeGreaterThan(3);
+    },
+    PATIENCE,
+  );
 });

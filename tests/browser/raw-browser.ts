@@ -1,5 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
@@ -8,6 +9,7 @@ import { findBrowser } from '../tools/browser.mjs';
 type Told = { id?: number; method?: string; params?: Record<string, unknown>; sessionId?: string };
 type Answer = Told & { result?: Record<string, unknown>; error?: { message: string } };
 const END = '\0';
+const ATTEMPTS = 50;
 
 /**
  * A browser without any of a test runner's kindness, over its own pipe: its hidden pages are hidden, and are slowed down
@@ -42,7 +44,19 @@ export class RawBrowser {
     const closed = new Promise((resolve) => this.#process.once('exit', resolve));
     this.#process.kill();
     await closed;
-    rmSync(this.#profile, { recursive: true, force: true, maxRetries: 5 });
+    await this.#forget();
+  }
+
+  /** What the browser started may outlive it by a moment, and write what is being removed: it is removed once more. */
+  async #forget(): Promise<void> {
+    for (let attempt = 1; ; attempt += 1)
+      try {
+        await rm(this.#profile, { recursive: true });
+        return;
+      } catch (error) {
+        if (attempt === ATTEMPTS) throw error;
+        await new Promise((resolve) => setTimeout(resolve, 100));
+      }
   }
 
   /** One command, and what it answers. */
