@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test';
 import { MISHAP_IDS } from '../../../src/procedure/mishap';
 import { en } from '../../../src/text/en';
 import { renderPhrases } from '../../voice/corpus/render-clips';
+import type { BenchPage } from '../bench';
 import { expect, test } from '../fixtures';
 import { keptEvents } from '../kept-events';
 import { withMicrophone } from '../microphone';
@@ -24,6 +25,14 @@ function spokenTo(page: Page, phrases: readonly string[]): SpokenTo {
   return new SpokenTo(page, folder);
 }
 
+/** Back to the gate by the list of batches, once that has been on the screen: the guide begins anew, with ears as before. */
+async function backTo(gate: string, { page, heading }: BenchPage): Promise<void> {
+  await page.goto('/#/');
+  await expect(page.getByRole('link', { name: 'Start a batch' })).toBeVisible();
+  await page.goto(gate);
+  await expect(heading).toHaveText('Not yet.');
+}
+
 test('at the gate before the stabiliser, shut, no phrase that there is opens it or changes the batch', async ({
   page,
 }) => {
@@ -41,10 +50,8 @@ test('at the gate before the stabiliser, shut, no phrase that there is opens it 
     const isDeaf = deafening.includes(phrase) && /listen to me/.test(await spoken.ear.innerText());
     if (isDeaf) await spoken.turnOn();
     if ((await bench.heading.textContent()) === 'Not yet.') continue;
-    // Held, or asked for a number: back to the gate by the list of batches, with ears as before.
-    await page.goto('/#/');
-    await page.goto(gate);
-    await expect(bench.heading).toHaveText('Not yet.');
+    // Held, or asked for a number.
+    await backTo(gate, bench);
   }
   // The ears were open: what is on offer was answered, the offers of other places were not.
   expect(answered).toBeGreaterThan(8);
@@ -63,9 +70,7 @@ test('once something went wrong, no mishap that is said counts by itself', async
     if ((await answerTo(spoken, phrase)).length > 0) understood.push(phrase);
     await answerTo(spoken, 'go on now');
     expect(await keptEvents(page), phrase).toEqual(already);
-    await page.goto('/#/');
-    await page.goto(gate);
-    await expect(bench.heading).toHaveText('Not yet.');
+    await backTo(gate, bench);
   }
   console.log(`  ${String(understood.length)} of ${String(MISHAPS.length)} mishaps were understood`);
   expect(understood.length).toBeGreaterThan(MISHAPS.length / 2);
