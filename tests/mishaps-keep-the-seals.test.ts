@@ -11,13 +11,10 @@ import { COURSE, isGate, isPhase, type Gate, type Phase } from '../src/procedure
 import { toldOf } from '../src/procedure/facts';
 import { replay } from '../src/workflow/replay';
 import { anySheet } from './story/any-sheet';
-import { draws } from './story/draws';
+import { draws, PATIENCE } from './story/draws';
 import { Maker, type Wine } from './story/maker';
 import { persevere } from './story/persevere';
 import { anythingBroken } from './story/seals';
-
-/** A busy machine is no failure: the count of runs is what is fixed. */
-const PATIENCE = 3_600_000;
 
 type Deed =
   | { deed: 'go on' | 'go back' | 'strike' | 'well' | 'new hydrometer' }

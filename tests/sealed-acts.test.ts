@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { KitSheet } from '../src/procedure/kit-sheet';
 import { finishOf } from '../src/procedure/limits';
 import { anySheet } from './story/any-sheet';
-import { draws } from './story/draws';
+import { draws, PATIENCE } from './story/draws';
 import { Maker, type Wine } from './story/maker';
 import { anyDeed, lineOf, tryTo, type Deed } from './story/random-deeds';
 import { sealBroken } from './story/seals';
@@ -14,15 +14,10 @@ const MOST_A_SHEET = 20;
 const JOURNALS = Number(process.env['JOURNALS'] ?? (process.env['NIGHTLY'] === '1' ? 100_000 : 5000));
 /** Where the suite is run again and again on broken rules: these journals, and no story to shorten. */
 const SEED = process.env['SEED'];
-/** Each time others, where the number that was asked for is not reached at once. */
-function drawn(sheets: number, already: number) {
-  if (SEED !== undefined) return { numRuns: sheets, seed: Number(SEED) + already, endOnFailure: true };
-  const { seed, ...rest } = draws(sheets, sheets);
-  return seed === undefined ? rest : { ...rest, seed: seed + already };
-}
-
-/** A busy machine is no failure: the count of runs is what is fixed. */
-const PATIENCE = 3_600_000;
+const drawn = (sheets: number, already: number) =>
+  SEED === undefined
+    ? draws(sheets, sheets, already)
+    : { numRuns: sheets, seed: Number(SEED) + already, endOnFailure: true };
 
 const STARTS = [
   'prepare',

@@ -3,13 +3,13 @@ import { tone, say, sayOwn, type Effect } from './guide-actions';
 import type { GuideContext } from './guide-context';
 import type { GuideCommand, GuideEvent } from './guide-events';
 import { whatHappened } from './guide-text';
-import { inDoubt, offered } from './offered';
+import { offeredOutright } from './offered';
 
 type Of<Type extends GuideEvent['type']> = Extract<GuideEvent, { type: Type }>;
 
 /** What may have been heard can be asked about: it is on offer, and a yes to it could answer nothing else. */
 export function mayBeAskedAbout(context: GuideContext, { command }: Of<'unsure'>): boolean {
-  const now = offered({ ...context, unsure: undefined });
+  const now = offeredOutright(context);
   return context.saying === undefined && now.includes(command) && !now.includes('yes');
 }
 
@@ -18,8 +18,6 @@ export function askAbout(context: GuideContext, { command }: Of<'unsure'>): Effe
   const asked = text.ears.didYouSay(text.guide.commands[command][0] ?? command);
   return say({ ...context, unsure: command }, 'aside', [asked]);
 }
-
-export const isUnsure = (context: GuideContext): boolean => inDoubt(context) !== undefined;
 
 /** It was meant: it is taken as if it had been heard surely. */
 export const meant = (context: GuideContext, { how, at }: GuideCommand): Effect => ({

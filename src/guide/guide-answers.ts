@@ -1,9 +1,10 @@
-import { isUnsure, meant, notMeant } from './doubtful';
+import { meant, notMeant } from './doubtful';
 import { heard, notHeard, sayAside, sayOwn } from './guide-actions';
 import { draftIt, mustBeReadBack, reportIn, reportIt } from './guide-effects';
 import type { GuideCommand } from './guide-events';
 import { isUnanswered } from './guide-guards';
 import { does, offeredAnd, onOffer, when } from './guide-setup';
+import { isUnsure } from './offered';
 
 export const unheard = { actions: does(notHeard) };
 

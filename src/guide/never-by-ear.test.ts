@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { draws } from '../../tests/story/draws';
+import { draws, PATIENCE } from '../../tests/story/draws';
 import { FakeEars } from '../../tests/story/fake-ears';
 import { Maker } from '../../tests/story/maker';
 import { Play } from '../../tests/story/play';
@@ -13,9 +13,6 @@ import { en } from '../text/en';
 import { DECOYS } from '../voice/decoys';
 import { asHeard } from '../voice/grammar-for';
 import type { BatchEvent } from '../workflow/batch-event';
-
-/** A busy machine is no failure: the count of runs is what is fixed. */
-const PATIENCE = 3_600_000;
 
 /** Every batch where something follows that cannot be taken back, and at every gate before it, shut. */
 const SCENES: readonly Maker[] = builtInSheets.flatMap((sheet) => {

@@ -11,35 +11,25 @@ import { isTyped } from './touches';
  * What can be said or pressed now, the main one first. Nothing else is heard. While a clock runs the main one asks how
  * long: an elbow on the largest pad, or a pedal trodden on twice, must not end a stir.
  */
-export const offered = (context: GuideContext): Command[] => [
-  ...ofTheStage(context),
-  ...(inDoubt(context) ? (['yes', 'no'] as const) : []),
-  ...standing(context),
-];
-
-/** What was perhaps heard and is asked about, while it is still on offer: the ears may have been turned off meanwhile. */
-export function inDoubt(context: GuideContext): Command | undefined {
-  const { unsure } = context;
-  const now = [...ofTheStage(context), ...standing(context)];
-  return unsure && now.includes(unsure) ? unsure : undefined;
-}
-
-const listensTo = ({ situation, reported }: GuideContext): Situation | undefined =>
-  reported ? undefined : situation;
-
-function ofTheStage(context: GuideContext): readonly Command[] {
-  const situation = listensTo(context);
-  return situation ? OFFERED[context.stage](situation, context) : [];
-}
-
-function standing(context: GuideContext): readonly Command[] {
-  if (!listensTo(context)) return [];
+export function offered(context: GuideContext): Command[] {
+  const { stage, situation, reported } = context;
+  if (!situation || reported) return [];
   return [
-    ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(context.stage)),
+    ...OFFERED[stage](situation, context),
+    ...(isUnsure(context) ? (['yes', 'no'] as const) : []),
+    ...ALWAYS.filter((command) => !NOT_WHILE[command]?.includes(stage)),
     ...(mayTakeBack(context) ? (['wrong'] as const) : []),
     ...(context.listening ? (['stop listening'] as const) : []),
   ];
 }
+
+/** What is on offer without what was perhaps heard. */
+export const offeredOutright = (context: GuideContext): Command[] =>
+  offered({ ...context, unsure: undefined });
+
+/** Something was perhaps heard, and is on offer still: the ears may have been turned off since it was asked about. */
+export const isUnsure = (context: GuideContext): boolean =>
+  context.unsure !== undefined && offeredOutright(context).includes(context.unsure);
 
 /** What will be on offer once all is said and written down, so that it can be shown beforehand and keep its place. */
 export const offeredSoon = (context: GuideContext): Command[] =>

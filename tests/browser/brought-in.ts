@@ -14,6 +14,13 @@ export function makerOf(kit: KitId): Maker {
   return new Maker(sheet, normalWine(sheet), { at: Date.UTC(2031, 4, 3, 15) as Instant, offsetMinutes: 0 });
 }
 
+/** Hedge Lantern with one stabiliser in, and the sorbate to go in next. */
+export function atTheSorbate(): Maker {
+  const maker = makerOf('hedge-lantern').goTo('stabilise');
+  while (maker.act?.id !== 'add sachet sorbate') maker.answer();
+  return maker;
+}
+
 /** The batch of a story, brought in as a file from the opening screen and opened on the bench. */
 export async function bringIn(page: Page, { sheet, input, journal }: Maker, id = 'shelf-two'): Promise<void> {
   const file = writeBatchFile({ id, name: 'Shelf two', ...input, sheet }, journal);

@@ -1,7 +1,7 @@
 import { finishOf } from '../../src/procedure/limits';
 import { en } from '../../src/text/en';
 import { Maker } from '../story/maker';
-import { broughtIn, makerOf } from './brought-in';
+import { atTheSorbate, broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 import { violations } from './violations';
 
@@ -61,9 +61,7 @@ test('the limit yields to no reason, and to a sugar test that is read back', asy
 });
 
 test('without its sorbate a wine is held to the lower limit, and is never sweetened', async ({ page }) => {
-  const maker = makerOf('hedge-lantern').goTo('stabilise');
-  while (maker.act?.id !== 'add sachet sorbate') maker.answer();
-  const bench = await broughtIn(page, maker);
+  const bench = await broughtIn(page, atTheSorbate());
   await bench.heed();
   await bench.press(/^leave out/);
   await expect(page.getByText(/nothing sweet goes in/).first()).toBeVisible();

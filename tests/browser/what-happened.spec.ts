@@ -3,7 +3,7 @@ import { en } from '../../src/text/en';
 import type { Mishap } from '../../src/procedure/mishap';
 import type { Maker } from '../story/maker';
 import type { BenchPage } from './bench';
-import { broughtIn, makerOf } from './brought-in';
+import { atTheSorbate, broughtIn, makerOf } from './brought-in';
 import { expect, test } from './fixtures';
 import { violations } from './violations';
 
@@ -64,12 +64,6 @@ class Keys {
 }
 
 type Telling = [mishap: Mishap, details?: { sachet?: string; litres?: string }];
-
-const atTheSorbate = (): Maker => {
-  const maker = makerOf('hedge-lantern').goTo('stabilise');
-  while (maker.act?.id !== 'add sachet sorbate') maker.answer();
-  return maker;
-};
 
 const SCENES: [where: string, maker: () => Maker, tellings: Telling[]][] = [
   [

@@ -41,7 +41,7 @@ export function failuresInVitest({ testResults }) {
 
 /**
  * @typedef {{ message?: string }} Fault
- * @typedef {{ title: string, file: string, tests: { status: string, results: { errors: Fault[] }[] }[] }} Spec
+ * @typedef {{ title: string, tests: { status: string, results: { errors: Fault[] }[] }[] }} Spec
  * @typedef {{ title: string, specs?: Spec[], suites?: Suite[] }} Suite
  */
 

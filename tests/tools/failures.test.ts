@@ -65,7 +65,6 @@ describe('what failed is named at the end of a run', () => {
   test('in Playwright: what failed, what passed only at the second try, and what went wrong outside', () => {
     const spec = (title: string, status: string, ...messages: string[]) => ({
       title,
-      file: 'x.spec.ts',
       tests: [{ status, results: [{ errors: messages.map((message) => ({ message })) }] }],
     });
     expect(
