@@ -13,7 +13,7 @@ export const arriveAt =
       // Whoever went somewhere else in the meantime stays there.
       if (![before, document.body].includes(document.activeElement)) return;
       heading.focus({ preventScroll: true });
-      heading.closest('section.act')?.scrollTo({ top: 0 });
+      heading.closest('.act')?.scrollTo({ top: 0 });
       globalThis.scrollTo({ top: 0 });
     });
     return () => cancelAnimationFrame(frame);
